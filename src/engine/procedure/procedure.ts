@@ -48,6 +48,12 @@ export interface StateVariable {
   readonly ends: string;
 }
 
+/** The reason of an explicit precedence; `critical` where getting it wrong ruins or hurts. */
+export interface After {
+  readonly because: string;
+  readonly critical: boolean;
+}
+
 export interface Step {
   readonly id: string;
   readonly title: string;
@@ -58,8 +64,8 @@ export interface Step {
   readonly through: readonly string[];
   /** States that the step needs. */
   readonly while: ReadonlyMap<string, string>;
-  /** Explicit precedence: step id to the reason. */
-  readonly after: ReadonlyMap<string, string>;
+  /** Explicit precedence: earlier step id to the reason. */
+  readonly after: ReadonlyMap<string, After>;
   /** Steps with which this one may change places although a rule binds them: step id to the reason. */
   readonly maySwap: ReadonlyMap<string, string>;
   readonly critical: boolean;

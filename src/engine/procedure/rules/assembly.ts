@@ -1,0 +1,32 @@
+/** Rule (d): one step removes or refits an assembly, the other acts on anything in it. */
+import type { Relations } from "../relations.ts";
+import { acts, moves, type Touch } from "../touch.ts";
+import type { Rule } from "./rule.ts";
+
+export const assembly: Rule = {
+  name: "assembly",
+  binds: "a step that removes or refits an assembly, and one that acts on anything in it",
+  reason(a, b, relations) {
+    if (moves(a) && acts(b) && inside(b, a, relations)) return assemblyFirst(a, b, relations);
+    if (moves(b) && acts(a) && inside(a, b, relations)) return contentFirst(a, b, relations);
+    return undefined;
+  },
+};
+
+/** A fastener that holds the assembly itself is left to the rule of fastening. */
+const inside = (content: Touch, whole: Touch, relations: Relations): boolean =>
+  relations.liesIn(content.target).has(whole.target) && !relations.holds(content.target, whole.target);
+
+const assemblyFirst = (whole: Touch, content: Touch, { the, isPlural }: Relations): string => {
+  const lie = isPlural(content.target) ? "lie" : "lies";
+  return whole.kind === "remove"
+    ? `${the(content.target)} ${lie} in ${the(whole.target)}, which comes out first`
+    : `${the(content.target)} ${lie} in ${the(whole.target)}, which goes back first`;
+};
+
+const contentFirst = (content: Touch, whole: Touch, { the, isPlural }: Relations): string => {
+  const are = isPlural(content.target) ? "are" : "is";
+  return whole.kind === "refit"
+    ? `${the(content.target)} ${are} seen to before ${the(whole.target)}, in which ${isPlural(content.target) ? "they lie" : "it lies"}, goes back`
+    : `${the(content.target)} ${are} seen to while ${the(whole.target)} is still in place`;
+};

@@ -1,0 +1,36 @@
+/** Rule (c): one step removes or refits a part, the other acts on anything that it covers, or works through it. */
+import type { Relations } from "../relations.ts";
+import { acts, moves, type Touch } from "../touch.ts";
+import type { Rule } from "./rule.ts";
+
+export const covering: Rule = {
+  name: "covering",
+  binds: "a step that removes or refits a part, and one that acts on anything it covers, or works through it",
+  reason(a, b, relations) {
+    if (moves(a) && b.kind === "through" && a.target === b.target) return throughAfter(a, relations);
+    if (moves(b) && a.kind === "through" && a.target === b.target) return throughBefore(b, relations);
+    if (moves(a) && acts(b) && relations.hides(a.target, b.target)) return coverFirst(a, b, relations);
+    if (moves(b) && acts(a) && relations.hides(b.target, a.target)) return coveredFirst(a, b, relations);
+    return undefined;
+  },
+};
+
+const throughAfter = (cover: Touch, { the }: Relations): string =>
+  cover.kind === "refit"
+    ? `the work is done through ${the(cover.target)}, which must be back on`
+    : `the work through ${the(cover.target)} comes after it was off`;
+
+const throughBefore = (cover: Touch, { the }: Relations): string =>
+  cover.kind === "remove"
+    ? `the work is done through ${the(cover.target)}, which must still be on`
+    : `the work through ${the(cover.target)} comes before it is refitted`;
+
+const coverFirst = (cover: Touch, covered: Touch, { the }: Relations): string =>
+  cover.kind === "remove"
+    ? `${the(cover.target)} is still on: it covers ${the(covered.target)}`
+    : `${the(cover.target)} goes back on first: it covers ${the(covered.target)}`;
+
+const coveredFirst = (covered: Touch, cover: Touch, { the }: Relations): string =>
+  cover.kind === "refit"
+    ? `once ${the(cover.target)} is back on, it covers ${the(covered.target)}`
+    : `${the(covered.target)} is seen to before ${the(cover.target)}, which covers it, comes off`;

@@ -1,0 +1,25 @@
+/** Rule (g): one step changes a state, the other changes or requires it. */
+import type { Relations } from "../relations.ts";
+import type { Touch } from "../touch.ts";
+import type { Rule } from "./rule.ts";
+
+export const state: Rule = {
+  name: "state",
+  binds: "a step that changes a state, and one that changes or requires it",
+  reason(a, b, relations) {
+    if (a.target !== b.target) return undefined;
+    if (a.kind === "makes" && b.kind === "makes") {
+      return `the ${name(a, relations)} is made ${a.value} first, then ${b.value}`;
+    }
+    if (a.kind === "makes" && b.kind === "needs") return `the ${name(a, relations)} must be ${b.value}${whatFor(b, relations)}`;
+    if (a.kind === "needs" && b.kind === "makes") {
+      return `the ${name(a, relations)} must still be ${a.value}${whatFor(a, relations)}`;
+    }
+    return undefined;
+  },
+};
+
+const name = (touch: Touch, { procedure }: Relations): string => procedure.states.get(touch.target)?.name ?? touch.target;
+
+const whatFor = (touch: Touch, { the }: Relations): string =>
+  touch.part === "" ? "" : ` before ${the(touch.part)} comes off or goes on`;

@@ -1,0 +1,108 @@
+import type { FastenerSet, Part, Procedure, Step } from "../engine/procedure/procedure.ts";
+import type { Section } from "./source.ts";
+
+export interface SubstanceUsed {
+  readonly use: string;
+  readonly amount: string | undefined;
+  readonly place: string | undefined;
+}
+
+/** A check with its limit, before the work (as found) or after it (as left). */
+export interface LimitCheck {
+  readonly check: string;
+  readonly limit: string | undefined;
+}
+
+export interface Figure {
+  /** Relative to the content folder. */
+  readonly file: string;
+  readonly alt: string;
+  readonly caption: string | undefined;
+}
+
+export interface Mistake {
+  readonly mistake: string;
+  readonly result: string;
+}
+
+export interface Remedy {
+  readonly sign: string;
+  readonly cause: string;
+  readonly do: string;
+}
+
+/** What protects a person or the place; of a module as of a step. */
+export interface Protection {
+  readonly wear: readonly string[];
+  readonly neverWear: readonly string[];
+  readonly waste: readonly string[];
+}
+
+export interface ModulePart extends Part {
+  readonly note: string | undefined;
+}
+
+export const fastenerKinds = [
+  "machine screw", "set screw", "left-hand", "wood screw", "taper pin", "rivet", "nut", "makers own",
+] as const;
+export type FastenerKind = (typeof fastenerKinds)[number];
+
+export interface ModuleFastener extends FastenerSet {
+  readonly kind: FastenerKind;
+  readonly thread: string | undefined;
+  readonly length: string | undefined;
+  readonly drive: string | undefined;
+  /** Each to its own hole. */
+  readonly matched: boolean;
+  readonly torque: string | undefined;
+  readonly torqueSource: string | undefined;
+  readonly note: string | undefined;
+}
+
+export interface ModuleStep extends Step, Protection {
+  readonly tools: readonly string[];
+  readonly substances: readonly string[];
+  readonly hazards: readonly string[];
+  readonly conditions: readonly string[];
+  readonly check: string | undefined;
+  readonly phase: string | undefined;
+  readonly figure: Figure | undefined;
+  readonly record: readonly string[];
+  /** The refitting step beside which the record is printed again. */
+  readonly recordFor: string | undefined;
+  readonly feel: string | undefined;
+  readonly mistakes: readonly Mistake[];
+  readonly ifNot: readonly Remedy[];
+  readonly section: Section;
+}
+
+export interface ModuleProcedure extends Procedure {
+  readonly parts: ReadonlyMap<string, ModulePart>;
+  readonly fasteners: ReadonlyMap<string, ModuleFastener>;
+  readonly steps: readonly ModuleStep[];
+}
+
+export interface Module extends Protection {
+  readonly id: string;
+  readonly path: string;
+  readonly title: string;
+  readonly summary: string;
+  readonly revision: number;
+  /** For the title block (ISO 7200): date of issue, who wrote it, who approved it. */
+  readonly issued: string | undefined;
+  readonly writtenBy: string | undefined;
+  readonly approvedBy: string | undefined;
+  readonly needs: readonly string[];
+  readonly tools: readonly string[];
+  readonly substances: readonly SubstanceUsed[];
+  readonly hazards: readonly string[];
+  readonly conditions: readonly string[];
+  readonly procedure: ModuleProcedure;
+  readonly phases: ReadonlyMap<string, string>;
+  readonly asFound: readonly LimitCheck[];
+  readonly asLeft: readonly LimitCheck[];
+  readonly ends: Readonly<Partial<Record<"done" | "conserve" | "refer", string>>>;
+  readonly sources: readonly string[];
+  /** The introduction and every heading, those of steps among them, in the written order. */
+  readonly sections: readonly Section[];
+}

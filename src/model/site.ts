@@ -1,0 +1,75 @@
+import type { Pair, Precedence } from "../engine/procedure/precedence.ts";
+import type { Tray } from "../engine/procedure/tray.ts";
+import type { Address } from "./address.ts";
+import type { ModuleQuiz } from "./content.ts";
+import type { Module, ModuleStep } from "./module.ts";
+import type { Programme } from "./programme.ts";
+import type { Sheet } from "./sheet.ts";
+
+/** A step with all that is worked out about it. */
+export interface StepView {
+  readonly step: ModuleStep;
+  /** From 1, in the written order. */
+  readonly number: number;
+  /** The account once the step is done. */
+  readonly tray: Tray;
+  /** The reduced pairs that end at this step: what must come before it. */
+  readonly needs: readonly Pair[];
+  /** What earlier steps recorded for this one. */
+  readonly recorded: readonly { readonly from: ModuleStep; readonly text: string }[];
+}
+
+/** Some of the steps, to be put in order: a phase, or a stretch of the procedure. */
+export interface Practice {
+  readonly id: string;
+  readonly title: string;
+  /** The precedence among the chosen steps, reduced, reasons read along the path. */
+  readonly graph: Precedence;
+}
+
+export interface ModuleView {
+  readonly module: Module;
+  readonly steps: readonly StepView[];
+  /** Reduced. */
+  readonly precedence: Precedence;
+  readonly practices: readonly Practice[];
+  readonly quiz: ModuleQuiz | undefined;
+  /** Ids of the modules that need this one. */
+  readonly neededBy: readonly string[];
+  /** Hands-on minutes. */
+  readonly handsOn: number;
+  /** Minutes of waiting. */
+  readonly waits: number;
+}
+
+export interface SheetView {
+  readonly sheet: Sheet;
+  readonly usedBy: readonly { readonly module: Module; readonly steps: readonly ModuleStep[] }[];
+}
+
+/** One hit of the search: a page or a section of it. */
+export interface SearchDocument {
+  readonly address: Address;
+  /** The page's title. */
+  readonly title: string;
+  /** The section's heading; "" where the document is the page itself. */
+  readonly heading: string;
+  /** Names of tools, substances, hazards, fasteners and threads that belong to it. */
+  readonly terms: readonly string[];
+}
+
+export interface Site {
+  readonly programme: Programme;
+  readonly modules: readonly ModuleView[];
+  readonly sheets: readonly SheetView[];
+  readonly search: readonly SearchDocument[];
+  /** Pictures to be copied, relative to the content folder. */
+  readonly pictures: readonly string[];
+}
+
+/** Names of the fingerprinted files that pages refer to, relative to the site. */
+export interface Assets {
+  readonly style: string;
+  /** By entry: "read", "bench", "practice", "quiz", "search". */
+  readonly scripts: ReadonlyMap<string, string>;
+}
