@@ -1,0 +1,113 @@
+/** The frame that all pages share: head, masthead, main, footer. */
+import { type Address, linkTo, linkToFile } from "../src/model/address.ts";
+import type { Programme } from "../src/model/programme.ts";
+import type { Assets } from "../src/model/site.ts";
+import { attribute, type Html, html, raw, type Value } from "./html.ts";
+
+export interface Frame {
+  readonly address: Address;
+  /** The page's own title; "" for the home page, which bears the programme's name alone. */
+  readonly title: string;
+  readonly programme: Programme;
+  readonly assets: Assets;
+  /** What stands in `<main>`; the page's only `h1` is in it. */
+  readonly main: Html;
+  /** Entries of `assets.scripts` that the page needs besides "read". */
+  readonly scripts?: readonly string[];
+  readonly description?: string | undefined;
+  /** Put into `<script type="application/json" id="page-data">` for the page's scripts. */
+  readonly data?: unknown;
+}
+
+/** No request leaves the site, and nothing written into a page runs. */
+const policy = [
+  "default-src 'none'",
+  "style-src 'self'",
+  "script-src 'self'",
+  "img-src 'self' data:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join("; ");
+
+const sections: readonly {
+  readonly id: string;
+  readonly name: string;
+  readonly kinds: readonly Address["kind"][];
+}[] = [
+  { id: "modules", name: "Modules", kinds: ["module", "bench", "practice", "quiz"] },
+  { id: "tools", name: "Tools", kinds: ["tool"] },
+  { id: "substances", name: "Substances", kinds: ["substance"] },
+  { id: "hazards", name: "Hazards", kinds: ["hazard"] },
+  { id: "search", name: "Search", kinds: [] },
+  { id: "about", name: "About", kinds: [] },
+];
+
+/** Makes a whole page. */
+export function frame(page: Frame): string {
+  return html`<!doctype html>
+<html lang="${page.programme.language}">
+${head(page)}
+<body class="page-${page.address.kind}">
+<a class="skip" href="#main">Skip to the content</a>
+${masthead(page)}
+<main id="main" tabindex="-1">
+${page.main}
+</main>
+${footer(page)}
+</body>
+</html>
+`.text;
+}
+
+function head({ address, title, programme, assets, scripts = [], description, data }: Frame): Html {
+  const files = ["read", ...scripts]
+    .map((entry) => assets.scripts.get(entry))
+    .filter((file) => file !== undefined);
+  return html`<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="${raw(policy)}">
+<title>${title === "" ? programme.name : `${title} · ${programme.name}`}</title>
+${description === undefined ? undefined : html`<meta name="description" content="${description}">\n`}<meta name="color-scheme" content="light dark">
+<link rel="icon" href="${linkToFile(address, "assets/icon.svg")}" type="image/svg+xml">
+<link rel="stylesheet" href="${linkToFile(address, assets.style)}">
+${files.map((file) => html`<script src="${linkToFile(address, file)}" defer></script>\n`)}${data === undefined ? undefined : dataBlock(data)}</head>`;
+}
+
+/** Data for scripts. `<` is written as an escape, so that no text in it can end the block. */
+function dataBlock(data: unknown): Html {
+  return raw(
+    `<script type="application/json" id="page-data">${JSON.stringify(data).replaceAll("<", "\\u003c")}</script>\n`,
+  );
+}
+
+function masthead({ address, programme }: Frame): Html {
+  return html`<header class="masthead">
+<a class="masthead-name" href="${linkTo(address, { kind: "plain", id: "" })}"${attribute("aria-current", isHome(address) && "page")}>${programme.name}</a>
+<nav class="masthead-nav" aria-label="Main">
+<ul>
+${sections.map((section) => html`<li><a href="${linkTo(address, { kind: "plain", id: section.id })}"${attribute("aria-current", mark(section, address))}>${section.name}</a></li>\n`)}</ul>
+</nav>
+</header>`;
+}
+
+const isHome = (address: Address) => address.kind === "plain" && address.id === "";
+
+/** "page" for the page itself, "true" for a page that belongs to the section. */
+function mark(section: (typeof sections)[number], address: Address): string | undefined {
+  if (address.kind === "plain" && address.id === section.id) return "page";
+  return section.kinds.includes(address.kind) ? "true" : undefined;
+}
+
+const deferral: Value =
+  "What is written here does not replace the safety data sheet of a substance, the maker’s instructions, local rules, licensed practice or the mentor beside you. Where they differ, they decide.";
+
+function footer({ programme }: Frame): Html {
+  return html`<footer class="colophon">
+<p>${deferral}</p>
+${programme.emergency === undefined ? undefined : html`<p class="colophon-emergency"><strong>In an emergency:</strong> ${programme.emergency}</p>\n`}<p class="colophon-name">${[programme.name, programme.place].filter((text) => text !== undefined).join(", ")}</p>
+</footer>`;
+}
