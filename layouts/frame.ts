@@ -51,9 +51,9 @@ export function frame(page: Frame): string {
 <html lang="${page.programme.language}">
 ${head(page)}
 <body class="page-${page.address.kind}">
-<a class="skip" href="#main">Skip to the content</a>
+<a class="skip" href="#_main">Skip to the content</a>
 ${masthead(page)}
-<main id="main" tabindex="-1">
+<main id="_main" tabindex="-1">
 ${page.main}
 </main>
 ${footer(page)}
