@@ -5,8 +5,9 @@ export type SourceKind = (typeof sourceKinds)[number];
 
 export type YamlPath = readonly (string | number)[];
 
-/** A piece of YAML inside a source. `value` is plain data, untrusted. */
+/** A piece of YAML inside a source. */
 export interface Yaml {
+  /** Plain data, untrusted; undefined where the text is not YAML, which has been reported. */
   readonly value: unknown;
   /** Offset in the source's text where the YAML begins. */
   readonly offset: number;
@@ -22,7 +23,7 @@ export interface ProseToken {
   readonly content: string;
   readonly info: string;
   readonly children: readonly ProseToken[] | null;
-  attrGet(name: string): string | null;
+  attrGet(name: string): string | number | null;
 }
 
 export interface Link {

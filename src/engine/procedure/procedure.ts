@@ -81,6 +81,9 @@ export interface Step {
 export interface Left {
   readonly out: number;
   readonly slack: number;
+  readonly fate: "left" | "discarded" | "onward";
+  /** The module that it goes on to. */
+  readonly to: string | undefined;
 }
 
 /** A whole procedure. Steps stand in the written order, which is one right order. */

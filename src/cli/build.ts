@@ -1,0 +1,39 @@
+import { join, resolve } from "node:path";
+import { buildSite } from "../build.ts";
+import { TargetRefused } from "../bundle/swap.ts";
+import { reportJson } from "../report/json.ts";
+import { type Call, type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
+import { contentFolder, hasErrors, printReport } from "./content.ts";
+
+export const toOption = { type: "string", value: "DIR", help: "where the site goes (default: _site)" } as const;
+
+export const build: Command = {
+  name: "build",
+  summary: "builds the site",
+  usage: "[--content DIR] [--to DIR] [--json]",
+  options: { content: contentOption, to: toOption, json: jsonOption },
+  async run(call, output) {
+    const result = await buildSite(contentFolder(call), siteFolder(call)).catch(refused);
+    if (result.diagnostics.length > 0 && !call.flag("json")) printReport(result, output);
+    const failed = hasErrors(result.diagnostics);
+    if (call.flag("json")) printJson(output, failed ? reportJson(result.diagnostics) : { ...result.summary, ...reportJson(result.diagnostics) });
+    else if (failed) output.err("Nothing is built; the last good site stands as it was.\n");
+    else output.out(`${result.summary.pages} pages of ${result.summary.modules} modules in ${result.summary.ms} ms: ${join(siteFolder(call), "index.html")}\n`);
+    return failed ? 1 : 0;
+  },
+};
+
+/** The site folder of a call. Throws a WrongCall where building there would put an end to the content. */
+export function siteFolder(call: Call): string {
+  const site = resolve(call.text("to") ?? "_site");
+  const content = contentFolder(call);
+  if (`${content}/`.startsWith(`${site}/`) || `${site}/`.startsWith(`${content}/`)) {
+    throw new WrongCall(`The site can't be built at ${site}: it and the content folder ${content} lie in one another.`);
+  }
+  return site;
+}
+
+/** A target that is refused is a wrong call. */
+export function refused(cause: unknown): never {
+  throw cause instanceof TargetRefused ? new WrongCall(cause.message) : cause;
+}

@@ -1,0 +1,68 @@
+/** What a command is, and how its arguments are read. */
+import { parseArgs } from "node:util";
+
+/** Where a command prints; passed in, so that tests can listen. */
+export interface Output {
+  out(text: string): void;
+  err(text: string): void;
+}
+
+/** 0 done, 1 the content or the file has errors, 2 the call is wrong. */
+export type ExitCode = 0 | 1 | 2;
+
+interface OptionSpec {
+  readonly type: "string" | "boolean";
+  /** For the help text: what the value is, where it has one. */
+  readonly value?: string;
+  readonly help: string;
+}
+
+export interface Command {
+  readonly name: string;
+  readonly summary: string;
+  /** What follows the name, for the help text. */
+  readonly usage: string;
+  readonly options: Readonly<Record<string, OptionSpec>>;
+  run(call: Call, output: Output): Promise<ExitCode> | ExitCode;
+}
+
+export interface Call {
+  readonly positionals: readonly string[];
+  text(option: string): string | undefined;
+  flag(option: string): boolean;
+}
+
+/** The call is wrong: its message says how, and the command ends with 2. */
+export class WrongCall extends Error {}
+
+/** The content or a file is wrong: the command ends with 1. */
+export class BadInput extends Error {}
+
+export const contentOption = { type: "string", value: "DIR", help: "the content folder (default: content)" } as const;
+export const jsonOption = { type: "boolean", help: "print one JSON value on standard output and nothing else" } as const;
+
+/** Reads the arguments of a command. Throws a WrongCall for what it does not know. */
+export function readCall(command: Command, args: readonly string[]): Call {
+  const options = Object.fromEntries(Object.entries(command.options).map(([name, { type }]) => [name, { type }]));
+  try {
+    const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
+    const value = (name: string): unknown => values[name];
+    return {
+      positionals,
+      text: (name) => (typeof value(name) === "string" ? (value(name) as string) : undefined),
+      flag: (name) => value(name) === true,
+    };
+  } catch (cause) {
+    throw new WrongCall(`${firstSentence(cause)} See: benchwright help ${command.name}`);
+  }
+}
+
+function firstSentence(cause: unknown): string {
+  const message = cause instanceof Error ? cause.message : String(cause);
+  return `${(message.split(". ")[0] ?? message).replace(/\.$/, "")}.`;
+}
+
+/** One JSON value and nothing else. */
+export function printJson(output: Output, value: unknown): void {
+  output.out(`${JSON.stringify(value, undefined, 2)}\n`);
+}

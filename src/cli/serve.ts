@@ -1,0 +1,72 @@
+import { watch } from "node:fs";
+import { buildSite } from "../build.ts";
+import { refused, siteFolder, toOption } from "./build.ts";
+import { type Command, contentOption, type Output, WrongCall } from "./command.ts";
+import { contentFolder, hasErrors, printReport } from "./content.ts";
+import { type SiteServer, startServer } from "./site-server.ts";
+
+/** Editors save in bursts: a rebuild waits until it has been quiet for this long, in milliseconds. */
+const quiet = 80;
+
+export const serve: Command = {
+  name: "serve",
+  summary: "builds, serves, and rebuilds and reloads when the content changes",
+  usage: "[--content DIR] [--to DIR] [--port N] [--host NAME]",
+  options: {
+    content: contentOption,
+    to: toOption,
+    port: { type: "string", value: "N", help: "the port (default: 8137, or the next that is free)" },
+    host: { type: "string", value: "NAME", help: "the address to listen on (default: localhost; 0.0.0.0 lets phones in the workshop reach it)" },
+  },
+  async run(call, output) {
+    const content = contentFolder(call);
+    const site = siteFolder(call);
+    const port = readPort(call.text("port"));
+    const isBuilt = await rebuild(content, site, output);
+    const server = await startServer(site, { port: port ?? 8137, isFixed: port !== undefined, host: call.text("host") ?? "localhost" });
+    output.out(`${isBuilt ? "" : "The content has errors; the page is shown once they are mended.\n"}Serving ${server.url} (Ctrl+C ends it)\n`);
+    watchContent(content, async () => {
+      if (await rebuild(content, site, output)) server.reload();
+    });
+    await untilStopped(server);
+    return 0;
+  },
+};
+
+function readPort(written: string | undefined): number | undefined {
+  if (written === undefined) return undefined;
+  const port = Number(written);
+  if (!/^\d+$/.test(written) || port > 65535) throw new WrongCall(`--port ${written}: a port is a whole number up to 65535.`);
+  return port;
+}
+
+async function rebuild(content: string, site: string, output: Output): Promise<boolean> {
+  const result = await buildSite(content, site).catch(refused);
+  if (result.diagnostics.length > 0) printReport(result, output);
+  if (hasErrors(result.diagnostics)) return false;
+  output.out(`${result.summary.pages} pages in ${result.summary.ms} ms\n`);
+  return true;
+}
+
+/** Calls `change` after each burst of changes, one call at a time. */
+function watchContent(folder: string, change: () => Promise<void>): void {
+  let timer: NodeJS.Timeout | undefined;
+  let running = Promise.resolve();
+  watch(folder, { recursive: true }, () => {
+    clearTimeout(timer);
+    timer = setTimeout(() => {
+      running = running.then(change).catch((cause: unknown) => {
+        process.stderr.write(`${cause instanceof Error ? cause.message : String(cause)}\n`);
+      });
+    }, quiet);
+  });
+}
+
+async function untilStopped(server: SiteServer): Promise<void> {
+  await new Promise<void>((stop) => {
+    process.once("SIGINT", () => stop());
+    process.once("SIGTERM", () => stop());
+  });
+  await server.close();
+  process.exit(0);
+}

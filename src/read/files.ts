@@ -1,0 +1,66 @@
+/** Finds the files of a content folder. Symbolic links are followed only to files inside it. */
+import { lstatSync, readdirSync, realpathSync, statSync } from "node:fs";
+import { join, relative, sep } from "node:path";
+import type { Code } from "../model/codes.ts";
+
+export interface FoundFile {
+  /** Relative to the content folder, with forward slashes. */
+  readonly path: string;
+  readonly size: number;
+}
+
+export interface FileFault {
+  readonly code: Extract<Code, "no-content" | "leaves-content" | "unreadable">;
+  readonly path: string;
+  readonly message: string;
+}
+
+/** All files below `folder`, sorted by path; hidden ones and node_modules are passed over. */
+export function findFiles(folder: string): { files: FoundFile[]; faults: FileFault[] } {
+  const files: FoundFile[] = [];
+  const faults: FileFault[] = [];
+  const root = realRoot(folder, faults);
+  const waiting = root === undefined ? [] : [root];
+  for (let at = waiting.pop(); at !== undefined; at = waiting.pop()) {
+    for (const name of readdirSync(at)) {
+      if (name.startsWith(".") || name === "node_modules") continue;
+      const full = join(at, name);
+      const path = relative(root!, full).split(sep).join("/");
+      const entry = look(full, path, root!, faults);
+      if (entry === "folder") waiting.push(full);
+      else if (entry !== undefined) files.push({ path, size: entry });
+    }
+  }
+  return { files: files.sort((a, b) => (a.path < b.path ? -1 : 1)), faults };
+}
+
+function realRoot(folder: string, faults: FileFault[]): string | undefined {
+  try {
+    const root = realpathSync(folder);
+    readdirSync(root);
+    return root;
+  } catch {
+    faults.push({ code: "no-content", path: folder, message: `there is no readable folder ${folder}` });
+    return undefined;
+  }
+}
+
+/** The size of a file, "folder", or undefined with a fault. */
+function look(full: string, path: string, root: string, faults: FileFault[]): number | "folder" | undefined {
+  try {
+    const entry = lstatSync(full);
+    if (entry.isDirectory()) return "folder";
+    if (entry.isFile()) return entry.size;
+    if (!entry.isSymbolicLink()) throw new Error("it is neither a file nor a folder");
+    const target = realpathSync(full);
+    if (!target.startsWith(root + sep)) {
+      faults.push({ code: "leaves-content", path, message: "this symbolic link leads out of the content folder" });
+      return undefined;
+    }
+    if (!statSync(full).isFile()) throw new Error("it is a symbolic link to a folder");
+    return statSync(full).size;
+  } catch (cause) {
+    faults.push({ code: "unreadable", path, message: cause instanceof Error ? cause.message : String(cause) });
+    return undefined;
+  }
+}

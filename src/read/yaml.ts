@@ -1,0 +1,64 @@
+/** YAML with a way back to where each value stands. Parsed fast once; parsed again with positions only when asked. */
+import { isMap, isNode, isScalar, isSeq, parse, parseDocument, YAMLParseError, type Document, type Node, type Pair } from "yaml";
+import type { Code } from "../model/codes.ts";
+import type { Yaml, YamlPath } from "../model/source.ts";
+
+export interface YamlFault {
+  readonly code: Extract<Code, "front-matter-yaml" | "step-yaml" | "file-yaml" | "yaml-alias">;
+  readonly offset: number;
+  readonly message: string;
+}
+
+type YamlCode = Exclude<YamlFault["code"], "yaml-alias">;
+
+/** Anchors are refused: nothing in a procedure needs them, and nested ones can blow up to gigabytes. */
+const options = { maxAliasCount: 0, uniqueKeys: true, logLevel: "silent", schema: "core" } as const;
+
+/**
+ * Reads `text`, which stands at `offset` in its file. Gives a fault under `code` with the place and the parser's words where
+ * the text is not YAML, and `yaml-alias` where it uses an alias.
+ */
+export function readYaml(text: string, offset: number, code: YamlCode): { yaml: Yaml; fault: YamlFault | undefined } {
+  try {
+    return { yaml: { value: parse(text, options) as unknown, offset, locate: locator(text, offset) }, fault: undefined };
+  } catch (cause) {
+    return { yaml: { value: undefined, offset, locate: () => offset }, fault: faultOf(cause, text, offset, code) };
+  }
+}
+
+function faultOf(cause: unknown, text: string, offset: number, code: YamlCode): YamlFault {
+  if (cause instanceof YAMLParseError) {
+    return { code, offset: offset + cause.pos[0], message: (cause.message.split("\n")[0] ?? "").replace(/ at line \d+, column \d+:?$/, "") };
+  }
+  if (cause instanceof ReferenceError) {
+    return { code: "yaml-alias", offset: offset + Math.max(0, text.search(/[*&]\w/)), message: "an alias stands here" };
+  }
+  const message = cause instanceof RangeError ? "it is nested too deeply" : String(cause instanceof Error ? cause.message : cause);
+  return { code, offset, message };
+}
+
+function locator(text: string, offset: number): Yaml["locate"] {
+  let document: Document.Parsed | undefined;
+  return (path, end) => {
+    document ??= parseDocument(text, { ...options, prettyErrors: false });
+    return offset + find(document, path, end);
+  };
+}
+
+/** The offset of what stands at `path`, or of the nearest thing above it that exists. */
+function find(document: Document.Parsed, path: YamlPath, end: "key" | "value"): number {
+  let node: unknown = document.contents;
+  let at = startOf(node) ?? 0;
+  for (const key of path) {
+    const pair = isMap(node) ? (node.items as Pair[]).find((item) => keyOf(item) === String(key)) : undefined;
+    const next: unknown = pair?.value ?? (isSeq(node) ? node.items[Number(key)] : undefined);
+    if (pair === undefined && next === undefined) break;
+    at = (end === "key" || next === undefined || next === null ? startOf(pair?.key ?? next) : startOf(next)) ?? at;
+    node = next;
+  }
+  return at;
+}
+
+const keyOf = (pair: Pair): string => String(isScalar(pair.key) ? pair.key.value : pair.key);
+
+const startOf = (node: unknown): number | undefined => (isNode(node) ? (node as Node).range?.[0] : undefined);

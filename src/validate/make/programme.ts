@@ -1,0 +1,29 @@
+import type { z } from "zod";
+import type { Programme } from "../../model/programme.ts";
+import type * as schema from "../schema/programme.ts";
+
+/** What holds where programme.yaml says nothing, or can't be read while other faults are looked for. */
+export const defaultProgramme: Programme = {
+  name: "Programme",
+  place: undefined,
+  summary: undefined,
+  language: "en",
+  units: "metric",
+  session: 150,
+  pass: 0.8,
+  conditions: new Map(),
+  emergency: undefined,
+};
+
+export function makeProgramme(data: z.output<typeof schema.programme>): Programme {
+  const { name, place, summary, language, units, emergency } = data;
+  const conditions = [...(data.conditions ?? [])].map(
+    ([id, one]) => [id, { id, name: one.name, lookFor: one["look-for"], ifUnknown: one["if-unknown"] }] as const,
+  );
+  return {
+    ...{ name, place, summary, language, units, emergency },
+    session: data.session ?? defaultProgramme.session,
+    pass: data.pass ?? defaultProgramme.pass,
+    conditions: new Map(conditions),
+  };
+}

@@ -1,0 +1,55 @@
+/** Pictures must exist and say in words what they show. */
+import type { Content } from "../../model/content.ts";
+import type { Source } from "../../model/source.ts";
+import { resolvePath } from "../../model/path.ts";
+import type { Reporter, Spot } from "../reporter.ts";
+import { inStep, type Rule } from "./rule.ts";
+
+export const figures: Rule = {
+  name: "figures",
+  check(content, reporter) {
+    const used = new Set<string>();
+    const check = (source: Source, src: string, alt: string, spot: Spot): void => {
+      const path = resolvePath(source.path, src);
+      if (path !== undefined) used.add(path);
+      checkPicture(path, src, alt, spot, content, reporter);
+    };
+    for (const source of content.sources.values()) {
+      for (const { src, alt, offset } of source.pictures) check(source, src, alt, { source, offset });
+    }
+    for (const module of content.modules.values()) {
+      const source = content.sources.get(module.path)!;
+      for (const step of module.procedure.steps) {
+        const written = writtenFile(step.section.steps[0]!.value);
+        if (step.figure !== undefined) check(source, written, step.figure.alt, inStep(content, module, step, ["figure"]));
+      }
+    }
+    reportUnused(used, content, reporter);
+  },
+};
+
+const writtenFile = (step: unknown): string => (step as { figure?: { file?: string } }).figure?.file ?? "";
+
+function checkPicture(path: string | undefined, src: string, alt: string, spot: Spot, content: Content, reporter: Reporter): void {
+  if (path === undefined) reporter.report("leaves-content", spot, `"${src}" leads out of the content folder`);
+  else if (!content.pictures.has(path)) reporter.report("figure-missing", spot, `there is no picture "${path}"`);
+  if (alt.trim() === "") reporter.report("figure-alt", spot, `the picture "${src}" has no alt text`);
+}
+
+function reportUnused(used: ReadonlySet<string>, content: Content, reporter: Reporter): void {
+  for (const path of content.pictures) {
+    if (used.has(path)) continue;
+    reporter.report("figure-unused", { source: pictureSource(path), offset: 0 }, `no page shows "${path}"`);
+  }
+}
+
+const pictureSource = (path: string): Source => ({
+  path,
+  kind: "module",
+  id: path,
+  text: "",
+  data: { value: null, offset: 0, locate: () => 0 },
+  sections: [],
+  links: [],
+  pictures: [],
+});

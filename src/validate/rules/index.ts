@@ -1,0 +1,33 @@
+import { acts } from "./acts.ts";
+import { duplicates } from "./duplicates.ts";
+import { fasteners } from "./fasteners.ts";
+import { figures } from "./figures.ts";
+import { headings } from "./headings.ts";
+import { links } from "./links.ts";
+import { loops } from "./loops.ts";
+import { precedence } from "./precedence.ts";
+import { quizzes } from "./quizzes.ts";
+import { records } from "./records.ts";
+import { references } from "./references.ts";
+import type { Rule } from "./rule.ts";
+import { targets } from "./targets.ts";
+import { tray } from "./tray.ts";
+import { used } from "./used.ts";
+
+/** Every rule, in the order in which it looks; output is sorted by place, so the order matters to the reader of this file only. */
+export const rules: readonly Rule[] = [
+  references,
+  targets,
+  duplicates,
+  headings,
+  loops,
+  acts,
+  fasteners,
+  records,
+  used,
+  precedence,
+  tray,
+  figures,
+  links,
+  quizzes,
+];

@@ -1,0 +1,63 @@
+/** The building blocks of the schemas: text, ids, lists, maps by id, and quantities in words. */
+import { z } from "zod";
+import { parseQuantity } from "../../engine/workshop/quantity.ts";
+
+export const idPattern = /^[a-z][a-z0-9-]*$/;
+
+export const id = z
+  .string()
+  .regex(idPattern, "an id of lower-case letters, digits and hyphens, beginning with a letter")
+  .meta({ description: "An id: lower-case letters, digits and hyphens." });
+
+export const text = z.string().trim().min(1, "some text").max(4000, "text of at most 4000 characters");
+export const texts = z.union([text.transform((one) => [one]), z.array(text)], { error: "text, or a list of texts" });
+export const ids = z.array(id);
+export const wholeNumber = z.int("a whole number").min(1, "a whole number from 1");
+
+/**
+ * An object that refuses unknown fields. The message of such a fault is the list of known fields, from which the nearest
+ * is offered.
+ */
+export function fields<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
+  const known = Object.keys(shape).join(" ");
+  return z.strictObject(shape, { error: (issue) => (issue.code === "unrecognized_keys" ? known : undefined) });
+}
+
+/** A map from ids to values, in the order written. */
+export function byId<Value extends z.core.SomeType>(value: Value) {
+  return z.record(id, value).transform((record) => new Map(Object.entries(record)));
+}
+
+/** Marks a fault with the code under which it is reported. */
+export function fault(code: string, message: string) {
+  return { code: "custom" as const, params: { code }, message };
+}
+
+/** A time as people write it, `5 min` or `2 h 30 min`, in minutes. */
+export const minutes = quantity("time", "5 min or 2 h 30 min", (seconds) => seconds / 60);
+
+/** A share as people write it, `80 %`, as a fraction from 0 to 1. */
+export const share = z.string().transform((written, context) => {
+  const read = parseQuantity(written);
+  if (read.ok && read.value.unit === "%" && read.value.amount >= 0 && read.value.amount <= 100) return read.value.amount / 100;
+  context.addIssue(fault("wrong-unit", `a share such as 80 %, not "${written.slice(0, 60)}"`));
+  return z.NEVER;
+});
+
+/** Text that must be a quantity of a dimension; kept as written. */
+export function writtenQuantity(dimension: string, example: string) {
+  return text.superRefine((written, context) => {
+    const read = parseQuantity(written);
+    if (read.ok && read.value.dimension === dimension) return;
+    context.addIssue(fault("wrong-unit", `a ${dimension} such as ${example}, not "${written.slice(0, 60)}"`));
+  });
+}
+
+function quantity(dimension: string, example: string, fromBase: (base: number) => number) {
+  return z.string().transform((written, context) => {
+    const read = parseQuantity(written);
+    if (read.ok && read.value.dimension === dimension && read.value.base >= 0) return fromBase(read.value.base);
+    context.addIssue(fault("wrong-unit", `a ${dimension} such as ${example}, not "${written.slice(0, 60)}"`));
+    return z.NEVER;
+  });
+}
