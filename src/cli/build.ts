@@ -1,5 +1,5 @@
 import { join, resolve } from "node:path";
-import { buildSite } from "../build.ts";
+import type { buildSite } from "../build.ts";
 import { TargetRefused } from "../bundle/swap.ts";
 import { reportJson } from "../report/json.ts";
 import { type Call, type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
@@ -13,7 +13,7 @@ export const build: Command = {
   usage: "[--content DIR] [--to DIR] [--json]",
   options: { content: contentOption, to: toOption, json: jsonOption },
   async run(call, output) {
-    const result = await buildSite(contentFolder(call), siteFolder(call)).catch(refused);
+    const result = await runBuild(contentFolder(call), siteFolder(call));
     if (result.diagnostics.length > 0 && !call.flag("json")) printReport(result, output);
     const failed = hasErrors(result.diagnostics);
     if (call.flag("json")) printJson(output, failed ? reportJson(result.diagnostics) : { ...result.summary, ...reportJson(result.diagnostics) });
@@ -33,7 +33,12 @@ export function siteFolder(call: Call): string {
   return site;
 }
 
-/** A target that is refused is a wrong call. */
-export function refused(cause: unknown): never {
-  throw cause instanceof TargetRefused ? new WrongCall(cause.message) : cause;
+/** Builds. The stages are loaded only now, so that other commands start without them. A target that is refused is a wrong call. */
+export async function runBuild(content: string, site: string): ReturnType<typeof buildSite> {
+  const { buildSite } = await import("../build.ts");
+  try {
+    return await buildSite(content, site);
+  } catch (cause) {
+    throw cause instanceof TargetRefused ? new WrongCall(cause.message) : cause;
+  }
 }

@@ -1,7 +1,6 @@
 import { watch } from "node:fs";
-import { buildSite } from "../build.ts";
-import { refused, siteFolder, toOption } from "./build.ts";
-import { type Command, contentOption, type Output, WrongCall } from "./command.ts";
+import { runBuild, siteFolder, toOption } from "./build.ts";
+import { type Command, contentOption, type ExitCode, type Output, WrongCall } from "./command.ts";
 import { contentFolder, hasErrors, printReport } from "./content.ts";
 import { type SiteServer, startServer } from "./site-server.ts";
 
@@ -18,7 +17,7 @@ export const serve: Command = {
     port: { type: "string", value: "N", help: "the port (default: 8137, or the next that is free)" },
     host: { type: "string", value: "NAME", help: "the address to listen on (default: localhost; 0.0.0.0 lets phones in the workshop reach it)" },
   },
-  async run(call, output) {
+  async run(call, output): Promise<ExitCode> {
     const content = contentFolder(call);
     const site = siteFolder(call);
     const port = readPort(call.text("port"));
@@ -41,7 +40,7 @@ function readPort(written: string | undefined): number | undefined {
 }
 
 async function rebuild(content: string, site: string, output: Output): Promise<boolean> {
-  const result = await buildSite(content, site).catch(refused);
+  const result = await runBuild(content, site);
   if (result.diagnostics.length > 0) printReport(result, output);
   if (hasErrors(result.diagnostics)) return false;
   output.out(`${result.summary.pages} pages in ${result.summary.ms} ms\n`);

@@ -85,7 +85,7 @@ export const codes = {
   // Declared and used
   "undeclared-use": error("a step uses what the module does not declare", "Add it to the module's list."),
   "unused-declaration": warning("the module declares what no step uses", "Name it in the step that uses it, or take it out."),
-  "record-nowhere": error("a record: does not say beside which step it is printed again", "Name the refitting step in record-for:."),
+  "record-nowhere": warning("a record: does not say beside which step it is printed again", "Name the refitting step in record-for:."),
   // Pictures and links
   "figure-missing": error("a picture does not exist", "Put the file there, or correct the path."),
   "figure-alt": error("a picture has no alt text", "Say in words what it shows to someone who can't see it."),
@@ -98,6 +98,8 @@ export const codes = {
   "quiz-equal-options": error("two options are the same", "Make them different."),
   "quiz-cannot-be-wrong": error("an arrange question can't be answered wrong", "Choose steps of which some must come before others."),
   "quiz-tolerance": error("a number question has a tolerance that makes no sense", "Give a tolerance of the same dimension, or a share such as 5 %."),
+  "quiz-size": error("a quiz or question has too few or too many of something", "Bring it to the number that the message says."),
+  "quiz-no-reason": error("a wrong option does not say what is wrong with it", "Add why:, so that the mistake teaches something."),
   "quiz-without-module": error("a quiz stands in a folder without a module", "Add module.md beside it."),
 } satisfies Record<string, CodeEntry>;
 

@@ -2,7 +2,7 @@
 import type { SearchIndex } from "../engine/search/search-index.ts";
 import type { PageKind } from "./address.ts";
 
-/** A place on a page: its heading, the id of its element, and the names that belong to it, by their place in `names`. */
+/** A place on a page: its heading, the id of its element, and the names that first stand there, by their place in `names`. */
 export type SearchPlace = readonly [heading: string, at: string, names: readonly number[]];
 
 /** A page, and the places on it in the written order. `file` is relative to the site. */

@@ -23,10 +23,11 @@ export function validate(reading: Reading): { content: Content; diagnostics: Dia
   const reporter = new Reporter();
   const parsing = new Parsing(reading, reporter);
   const modules = parsing.all("module", (source) => parseModule(source, reporter));
+  const programme = parsing.programme();
   const content: Content = {
-    programme: parsing.programme(),
+    programme,
     modules,
-    quizzes: parsing.all("quiz", (source) => parseQuiz(source, modules, reading, reporter)),
+    quizzes: parsing.all("quiz", (source) => parseQuiz(source, modules, programme.pass, reading, reporter)),
     tools: parsing.all("tool", parsing.through(schemas.tool, makeTool)),
     substances: parsing.all("substance", parsing.through(schemas.substance, makeSubstance)),
     hazards: parsing.all("hazard", parsing.through(schemas.hazard, makeHazard)),
@@ -81,11 +82,17 @@ function parseModule(source: Source, reporter: Reporter): Module | undefined {
 }
 
 /** A quiz stands on its module: where that is faulty, only the quiz's own fields are looked at. */
-function parseQuiz(source: Source, modules: ReadonlyMap<string, Module>, reading: Reading, reporter: Reporter): ModuleQuiz | undefined {
+function parseQuiz(
+  source: Source,
+  modules: ReadonlyMap<string, Module>,
+  pass: number,
+  reading: Reading,
+  reporter: Reporter,
+): ModuleQuiz | undefined {
   const data = parseWith(schemas.quiz, source, source.data, reporter);
   const module = modules.get(source.id);
   if (!reading.texts.has(`modules/${source.id}/module.md`)) {
     reporter.report("quiz-without-module", { source, offset: 0 }, `there is no module.md beside this quiz`);
   }
-  return data === undefined || module === undefined ? undefined : makeQuiz(source, data, module, reporter);
+  return data === undefined || module === undefined ? undefined : makeQuiz(source, data, module, pass, reporter);
 }
