@@ -1,0 +1,100 @@
+/** What a step does, in words from its acts: "Remove: motor-board screws (4), motor board". */
+import type { Act, ActKind } from "../../src/engine/procedure/procedure.ts";
+import { actKinds } from "../../src/engine/procedure/procedure.ts";
+import type { Counts, Tray } from "../../src/engine/procedure/tray.ts";
+import type { FastenerKind, ModuleFastener, ModuleProcedure, ModuleStep } from "../../src/model/module.ts";
+import { type Html, html, join, type Value } from "../html.ts";
+
+const verbs: Readonly<Record<ActKind, string>> = {
+  slacken: "Slacken",
+  remove: "Remove",
+  work: "Work on",
+  refit: "Refit",
+  tighten: "Tighten",
+};
+
+/** `before` is the tray before the step: it says how many "all" are. Undefined for a step without acts and states. */
+export function acts(step: ModuleStep, before: Tray, procedure: ModuleProcedure): Html | undefined {
+  const counts = countActs(step.acts, before);
+  const name = (id: string) => procedure.parts.get(id)?.name ?? id;
+  const state = ([id, value]: readonly [string, string]) =>
+    html`${procedure.states.get(id)?.name ?? id}: ${value}`;
+  const rows: readonly (readonly [string, readonly Value[]])[] = [
+    ["Only while", [...step.while].map(state)],
+    ["Work through", step.through.map((id) => html`${name(id)}, which stays on`)],
+    ...actKinds.map(
+      (kind) =>
+        [
+          verbs[kind],
+          step.acts.flatMap((act, i) => (act.kind === kind ? [thing(act, counts[i], procedure)] : [])),
+        ] as const,
+    ),
+    ["Brings about", [...step.makes].map(state)],
+  ];
+  const shown = rows.filter(([, things]) => things.length > 0);
+  if (shown.length === 0) return undefined;
+  return html`<dl class="acts">
+${shown.map(([verb, things]) => html`<div><dt>${verb}</dt><dd>${join(things, ", ")}</dd></div>\n`)}</dl>
+`;
+}
+
+/** How many each act moves; undefined for acts on parts and for work. */
+function countActs(list: readonly Act[], before: Tray): (number | undefined)[] {
+  const sets = new Map(before.sets);
+  return list.map(({ kind, target, count }) => {
+    const counts = sets.get(target);
+    if (counts === undefined || kind === "work") return count;
+    const moved = count ?? there[kind](counts);
+    sets.set(target, move[kind](counts, moved));
+    return moved;
+  });
+}
+
+type Moving = Exclude<ActKind, "work">;
+
+const there: Readonly<Record<Moving, (counts: Counts) => number>> = {
+  slacken: ({ tight }) => tight,
+  remove: ({ tight, slack }) => tight + slack,
+  refit: ({ out }) => out,
+  tighten: ({ slack }) => slack,
+};
+
+const move: Readonly<Record<Moving, (counts: Counts, n: number) => Counts>> = {
+  slacken: (c, n) => ({ ...c, tight: c.tight - n, slack: c.slack + n }),
+  remove: (c, n) => ({
+    tight: Math.max(0, c.tight - n),
+    slack: c.slack - Math.max(0, n - c.tight),
+    out: c.out + n,
+  }),
+  refit: (c, n) => ({ ...c, slack: c.slack + n, out: c.out - n }),
+  tighten: (c, n) => ({ ...c, tight: c.tight + n, slack: c.slack - n }),
+};
+
+function thing(act: Act, moved: number | undefined, procedure: ModuleProcedure): Html {
+  const set = procedure.fasteners.get(act.target);
+  if (set === undefined) return html`${procedure.parts.get(act.target)?.name ?? act.target}`;
+  const said = [moved === undefined ? undefined : howMany(moved, set), ...remarks(act.kind, set)];
+  return html`${set.name}${bracketed(said.filter((each) => each !== undefined))}`;
+}
+
+function howMany(moved: number, { count }: ModuleFastener): string | undefined {
+  if (moved !== count) return `${moved} of ${count}`;
+  return count > 1 ? String(count) : undefined;
+}
+
+/** What a hand has to know of a fastener at the moment it turns or drives it. */
+const kindRemarks: Partial<Record<FastenerKind, (kind: ActKind) => string | undefined>> = {
+  "left-hand": (kind) => (kind === "work" ? undefined : "left-hand thread"),
+  "taper pin": (kind) => (kind === "remove" ? "driven out from the small end" : undefined),
+};
+
+function remarks(kind: ActKind, set: ModuleFastener): (string | undefined)[] {
+  return [
+    kindRemarks[set.kind]?.(kind),
+    set.matched && (kind === "remove" || kind === "refit") ? "each to its own place" : undefined,
+    kind === "tighten" ? set.torque : undefined,
+    kind === "tighten" && set.torqueSource !== undefined ? `source: ${set.torqueSource}` : undefined,
+  ];
+}
+
+const bracketed = (said: readonly string[]) => (said.length === 0 ? undefined : ` (${said.join("; ")})`);

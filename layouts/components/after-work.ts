@@ -1,0 +1,38 @@
+/** What is checked when the work is done, what stays off, and how the job may end. */
+import type { Left } from "../../src/engine/procedure/procedure.ts";
+import type { Module } from "../../src/model/module.ts";
+import { type Html, html } from "../html.ts";
+import { checks } from "./checks.ts";
+import { ends } from "./ends.ts";
+
+export function afterWork(module: Module): Html | undefined {
+  const content = [leaves(module), checks(module.asLeft, "As left", "Left"), ends(module), hands(module)];
+  if (content.every((each) => each === undefined)) return undefined;
+  return html`<section class="group" aria-labelledby="_after-work">
+<h2 id="_after-work">When the work is done</h2>
+${content}</section>
+`;
+}
+
+function leaves({ procedure }: Module): Html | undefined {
+  if (procedure.leaves.size === 0) return undefined;
+  const items = [...procedure.leaves].map(([id, left]) => {
+    const set = procedure.fasteners.get(id);
+    return set === undefined
+      ? `${procedure.parts.get(id)?.name ?? id} off`
+      : `${set.name}: ${leftWords(left)}`;
+  });
+  return html`<dl class="lines"><div><dt>Left so</dt><dd>${items.join("; ")}</dd></div></dl>
+`;
+}
+
+function leftWords({ out, slack }: Left): string {
+  return [out > 0 && `${out} out`, slack > 0 && `${slack} slack`].filter((each) => each !== false).join(", ");
+}
+
+/** Lines to sign on paper; only where there was work. */
+function hands({ procedure }: Module): Html | undefined {
+  if (procedure.steps.length === 0) return undefined;
+  return html`<dl class="hands on-paper">${["Machine", "Worked by", "Seen by", "Date"].map((name) => html`<div><dt>${name}</dt><dd></dd></div>`)}</dl>
+`;
+}

@@ -1,0 +1,19 @@
+/** All steps at a glance, by phase, as a way in. */
+import { type Html, html } from "../html.ts";
+import type { PhaseOfWork } from "../phases.ts";
+import { duration } from "../words.ts";
+
+export function orderOfWork(phases: readonly PhaseOfWork[]): Html {
+  return html`<nav class="order-of-work" aria-labelledby="_order">
+<h2 id="_order">Order of work</h2>
+${phases.map(
+  ({ title, steps }) => html`<div><p>${title}</p>
+<ol>
+${steps.map(
+  ({ step, number }) =>
+    html`<li><b>${number}</b> <a href="#${step.id}">${step.title}</a>${step.wait > 0 ? html` <small>wait ${duration(step.wait)}</small>` : undefined}${step.stop ? html` <small>may stop</small>` : undefined}</li>\n`,
+)}</ol></div>
+`,
+)}</nav>
+`;
+}

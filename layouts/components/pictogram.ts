@@ -1,0 +1,15 @@
+/** GHS pictograms, as pictures of the site: a red-edged diamond with a black symbol on white. */
+import { type Address, linkToFile } from "../../src/model/address.ts";
+import type { GhsPictogram, Substance } from "../../src/model/sheet.ts";
+import { pictogramNames } from "../ghs.ts";
+import { type Html, html } from "../html.ts";
+
+export function pictograms(codes: readonly GhsPictogram[], from: Address): Html | undefined {
+  if (codes.length === 0) return undefined;
+  return html`<span class="pictograms">${codes.map((code) => html`<img src="${linkToFile(from, `assets/${code.toLowerCase()}.svg`)}" width="44" height="44" alt="${code}, ${pictogramNames[code]}">`)}</span>`;
+}
+
+/** The signal word of the label, said to be that, so that nobody takes it for the task's. */
+export function labelWord({ signal }: Substance): Html {
+  return html`<span class="label-word">${signal === "none" ? "No signal word on the label" : html`Label says <b>${signal}</b>`}</span>`;
+}

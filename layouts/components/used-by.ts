@@ -1,0 +1,23 @@
+/** Which modules and steps use a tool or substance, or name a hazard. */
+import { type Address, linkTo } from "../../src/model/address.ts";
+import type { SheetView } from "../../src/model/site.ts";
+import type { Book } from "../book.ts";
+import { type Html, html, join } from "../html.ts";
+
+export function usedBy({ usedBy }: SheetView, title: string, book: Book, from: Address): Html {
+  return html`<section class="group" aria-labelledby="_used">
+<h2 id="_used">${title}</h2>
+${usedBy.length === 0 ? html`<p>No module yet.</p>` : html`<ul class="used-by">${usedBy.map((use) => moduleUse(use, book, from))}</ul>`}
+</section>
+`;
+}
+
+function moduleUse({ module, steps }: SheetView["usedBy"][number], book: Book, from: Address): Html {
+  const numbers = new Map(book.modules.get(module.id)?.steps.map(({ step, number }) => [step.id, number]));
+  const links = steps.map(
+    ({ id, title }) =>
+      html`<li><a href="${linkTo(from, { kind: "module", id: module.id, at: id })}"><b>${numbers.get(id)}</b> ${title}</a></li>`,
+  );
+  return html`<li><a href="${linkTo(from, { kind: "module", id: module.id })}">${module.title}</a>${links.length === 0 ? undefined : html`<ol>${join(links, "")}</ol>`}</li>
+`;
+}

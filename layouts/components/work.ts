@@ -1,0 +1,29 @@
+/** The steps, phase by phase, with the plain prose among them. */
+
+import { startingTray } from "../../src/engine/procedure/tray.ts";
+import { anchorOf } from "../../src/model/link.ts";
+import type { StepView } from "../../src/model/site.ts";
+import type { Section } from "../../src/model/source.ts";
+import { type Html, html } from "../html.ts";
+import { isStep, type PhaseOfWork } from "../phases.ts";
+import { trayAccounts } from "../tray/account.ts";
+import { counted, duration } from "../words.ts";
+import { plainSection } from "./plain-section.ts";
+import { type StepPage, step } from "./step.ts";
+
+export function work(phases: readonly PhaseOfWork[], page: StepPage): Html {
+  const accounts = trayAccounts(page.view);
+  const trays = [startingTray(page.view.module.procedure), ...page.view.steps.map((each) => each.tray)];
+  const show = (item: StepView | Section) =>
+    isStep(item)
+      ? step(item, trays[item.number - 1]!, accounts[item.number - 1]!, page)
+      : plainSection(item, anchorOf(item), page.view.module.path, page.book, page.from, 1);
+  return html`${phases.map((phase) => html`${heading(phase)}${phase.items.map(show)}`)}`;
+}
+
+function heading({ title, steps }: PhaseOfWork): Html {
+  const minutes = steps.reduce((sum, each) => sum + each.step.time, 0);
+  const time = minutes > 0 ? `, ${duration(minutes)}` : "";
+  return html`<div class="phase"><h2>${title}</h2><p>${counted(steps.length, "step")}${time}</p></div>
+`;
+}

@@ -1,0 +1,41 @@
+/** The first page: whose programme this is, its modules, and how a sheet is read. */
+import { type Address, linkTo } from "../../src/model/address.ts";
+import type { Book } from "../book.ts";
+import { moduleTable } from "../components/module-table.ts";
+import { specimen } from "../components/specimen.ts";
+import { frame } from "../frame.ts";
+import { html } from "../html.ts";
+
+export function homePage(book: Book): string {
+  const from: Address = { kind: "plain", id: "" };
+  const { programme } = book.site;
+  return frame({
+    address: from,
+    title: "",
+    programme,
+    assets: book.assets,
+    description: programme.summary,
+    main: html`<div class="sheet home">
+<header class="cover"><h1>${programme.name}</h1>
+${programme.place === undefined ? undefined : html`<p class="cover-place">${programme.place}</p>\n`}${programme.summary === undefined ? undefined : html`<p class="summary">${programme.summary}</p>\n`}</header>
+<section class="group" aria-labelledby="_modules"><h2 id="_modules">Modules</h2>
+<p>What a module needs stands above it. Begin at the top, with a mentor beside you.</p>
+${moduleTable(book, from)}</section>
+${specimen(book, from)}<section class="group" aria-labelledby="_look-up"><h2 id="_look-up">To look up</h2>
+<ul class="look-up">
+${lookUps.map(({ id, name, what }) => html`<li><a href="${linkTo(from, { kind: "plain", id })}">${name}</a> ${what}</li>\n`)}</ul></section>
+</div>`,
+  });
+}
+
+const lookUps = [
+  {
+    id: "hazards",
+    name: "Hazards",
+    what: "what can hurt you, or the machine, and how to keep it from doing so",
+  },
+  { id: "substances", name: "Substances", what: "solvents, oils and greases, with what their labels say" },
+  { id: "tools", name: "Tools", what: "what each is good for, and how it is looked after" },
+  { id: "search", name: "Search", what: "a step, a screw or a thread by its name" },
+  { id: "about", name: "About", what: "how these sheets are made, and what they don’t replace" },
+];

@@ -1,0 +1,87 @@
+/** The operation sheet of a module: everything from the title block to the sources on one page. */
+
+import { type Address, linkTo } from "../../src/model/address.ts";
+import { anchorOf } from "../../src/model/link.ts";
+import type { ModuleView } from "../../src/model/site.ts";
+import type { Book } from "../book.ts";
+import { afterWork } from "../components/after-work.ts";
+import { beforeWork } from "../components/before-work.ts";
+import { orderOfWork } from "../components/order-of-work.ts";
+import { fasteners, parts } from "../components/parts-list.ts";
+import { plainSection } from "../components/plain-section.ts";
+import { safety } from "../components/safety.ts";
+import { substances } from "../components/substances.ts";
+import { titleBlock } from "../components/title-block.ts";
+import { tools } from "../components/tools.ts";
+import { work } from "../components/work.ts";
+import { frame } from "../frame.ts";
+import { type Html, html } from "../html.ts";
+import { divide } from "../phases.ts";
+import { drawing } from "../precedence/drawing.ts";
+import { precedenceWords } from "../precedence/words.ts";
+
+export function modulePage(view: ModuleView, book: Book): string {
+  const { module } = view;
+  const from: Address = { kind: "module", id: module.id };
+  return frame({
+    address: from,
+    title: module.title,
+    programme: book.site.programme,
+    assets: book.assets,
+    description: module.summary,
+    main: html`<div class="sheet">
+${titleBlock(module, book.site.programme, view.steps.length > 0 ? "Operation sheet" : "Bench knowledge")}
+${otherViews(view, from)}${body(view, book, from)}</div>`,
+  });
+}
+
+function body(view: ModuleView, book: Book, from: Address): Html {
+  const { module } = view;
+  const { introduction, before, phases, after } = divide(view);
+  const numbers = new Map(view.steps.map(({ step, number }) => [step.id, number]));
+  const plain = (sections: typeof before) =>
+    sections.map((each) => plainSection(each, anchorOf(each), module.path, book, from));
+  return html`${plain(introduction)}${safety(view, book, from)}${beforeWork(view, book, from)}${group("Tools and substances", "_supplies", [tools(view, book, from), substances(view, book, from)])}${group("Parts and fasteners", "_parts", [fasteners(module.procedure), parts(module.procedure)])}${plain(before)}${phases.length === 0 ? undefined : orderOfWork(phases)}${work(phases, { view, book, from, numbers })}${afterWork(module)}${plain(after)}${precedence(view)}${sources(module.sources)}`;
+}
+
+/** A section of the sheet; nothing where all that would stand in it is missing. */
+function group(title: string, id: string, content: readonly (Html | undefined)[]): Html | undefined {
+  if (content.every((each) => each === undefined)) return undefined;
+  return html`<section class="group" aria-labelledby="${id}">
+<h2 id="${id}">${title}</h2>
+${content}</section>
+`;
+}
+
+function otherViews({ module, steps, practices, quiz }: ModuleView, from: Address): Html | undefined {
+  const views = [
+    steps.length > 0 && { kind: "bench" as const, name: "At the bench, one step at a time" },
+    practices.length > 0 && { kind: "practice" as const, name: "Practise the order" },
+    quiz !== undefined && { kind: "quiz" as const, name: "Sit the quiz" },
+  ].filter((each) => each !== false);
+  if (views.length === 0) return undefined;
+  return html`<nav class="views" aria-label="This module">
+<ul>${views.map(({ kind, name }) => html`<li><a href="${linkTo(from, { kind, id: module.id })}">${name}</a></li>`)}</ul>
+</nav>
+`;
+}
+
+function precedence(view: ModuleView): Html | undefined {
+  if (view.precedence.pairs.length === 0) return undefined;
+  return html`<section class="group precedence" aria-labelledby="_precedence">
+<h2 id="_precedence">What must come before what</h2>
+<p>A line leads from a step to one that can only come after it. A heavy line with an alert mark is critical. Steps not joined by any way of lines may change places.</p>
+${drawing(view)}
+${precedenceWords(view)}
+</section>
+`;
+}
+
+function sources(list: readonly string[]): Html | undefined {
+  if (list.length === 0) return undefined;
+  return html`<section class="group" aria-labelledby="_sources">
+<h2 id="_sources">Sources</h2>
+<ul class="sources">${list.map((each) => html`<li>${each}</li>`)}</ul>
+</section>
+`;
+}

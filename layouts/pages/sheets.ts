@@ -1,0 +1,89 @@
+/** The lists of all tools, substances and hazards. */
+import { type Address, linkTo } from "../../src/model/address.ts";
+import { type Sheet, signalWords } from "../../src/model/sheet.ts";
+import type { SheetView } from "../../src/model/site.ts";
+import type { Book, SheetOf } from "../book.ts";
+import { alertSymbol } from "../components/alert-symbol.ts";
+import { labelWord, pictograms } from "../components/pictogram.ts";
+import { frame } from "../frame.ts";
+import { type Html, html } from "../html.ts";
+import { capital, counted } from "../words.ts";
+
+export interface SheetList {
+  readonly id: "tools" | "substances" | "hazards";
+  readonly title: string;
+  readonly summary: string;
+  /** The table's head for what `mark` shows; undefined where the sheets of this kind have no mark. */
+  readonly marked: string | undefined;
+  readonly rows: (
+    book: Book,
+    from: Address,
+  ) => readonly { readonly view: SheetView; readonly mark: Html | undefined }[];
+}
+
+export const sheetLists: readonly SheetList[] = [
+  {
+    id: "tools",
+    title: "Tools",
+    summary: "What the steps ask for, what each is good for, and how it is looked after.",
+    marked: undefined,
+    rows: (book) => sorted(book.tools).map((view) => ({ view, mark: undefined })),
+  },
+  {
+    id: "substances",
+    title: "Substances",
+    summary:
+      "What cleans, dries, loosens and lubricates. For each, the supplier’s safety data sheet decides.",
+    marked: "On its label",
+    rows: (book, from) =>
+      sorted(book.substances).map((view) => ({
+        view,
+        mark: html`${pictograms(view.sheet.pictograms, from)} ${labelWord(view.sheet)}`,
+      })),
+  },
+  {
+    id: "hazards",
+    title: "Hazards",
+    summary: "What can hurt you, or the machine, and how to keep it from doing so. The gravest stand first.",
+    marked: "Signal word",
+    rows: (book) =>
+      sorted(book.hazards)
+        .sort((a, b) => signalWords.indexOf(a.sheet.signal) - signalWords.indexOf(b.sheet.signal))
+        .map((view) => ({ view, mark: signal(view.sheet.signal) })),
+  },
+];
+
+function sorted<S extends Sheet>(sheets: ReadonlyMap<string, SheetOf<S>>): SheetOf<S>[] {
+  return [...sheets.values()].sort((a, b) => a.sheet.title.localeCompare(b.sheet.title));
+}
+
+const signal = (word: (typeof signalWords)[number]) =>
+  html`<span class="signal signal-${word}">${word === "notice" ? undefined : alertSymbol}${capital(word)}</span>`;
+
+export function sheetListPage(list: SheetList, book: Book): string {
+  const from: Address = { kind: "plain", id: list.id };
+  const rows = list.rows(book, from);
+  return frame({
+    address: from,
+    title: list.title,
+    programme: book.site.programme,
+    assets: book.assets,
+    description: list.summary,
+    main: html`<div class="sheet">
+<header class="sheet-head"><h1>${list.title}</h1>
+<p class="summary">${list.summary}</p></header>
+${rows.length === 0 ? html`<p>None yet.</p>` : table(list, rows, from)}
+</div>`,
+  });
+}
+
+function table({ marked }: SheetList, rows: ReturnType<SheetList["rows"]>, from: Address): Html {
+  return html`<table class="ruled sheets">
+<thead><tr><th scope="col">Name</th>${marked === undefined ? undefined : html`<th scope="col">${marked}</th>`}<th scope="col">What it is</th><th scope="col" class="count">Used in</th></tr></thead>
+<tbody>
+${rows.map(
+  ({ view: { sheet, usedBy }, mark }) =>
+    html`<tr><th scope="row"><a href="${linkTo(from, { kind: sheet.kind, id: sheet.id })}">${sheet.title}</a></th>${marked === undefined ? undefined : html`<td>${mark}</td>`}<td>${sheet.summary}</td><td class="count">${counted(usedBy.length, "module")}</td></tr>\n`,
+)}</tbody>
+</table>`;
+}

@@ -1,0 +1,45 @@
+/** The tray beside a step: a ruled ledger of what is off the machine once the step is done. */
+import { type Html, html } from "../html.ts";
+import type { Entry, StateEntry, TrayAccount } from "./account.ts";
+
+/** Draws an account; `number` is that of the step after which it holds. */
+export function tray(account: TrayAccount, number: number): Html {
+  return html`<figure class="tray">
+<figcaption>On the tray after step ${number}</figcaption>
+<dl>
+${account.compartments.map(({ place, entries }) => compartment(place, entries))}${totalOf(account)}${slack(account.slack)}${account.states.map(state)}</dl>
+</figure>`;
+}
+
+function compartment(place: string, entries: readonly Entry[]): Html {
+  return html`<div><dt>${place}</dt>${entries.map(line)}</div>\n`;
+}
+
+function totalOf({ total }: TrayAccount): Html {
+  const words =
+    total === 0
+      ? html`<b>0</b> <span>Empty: everything is back on</span>`
+      : html`<b>${total}</b> <span>in all</span>`;
+  return html`<div class="tray-total"><dt>Total</dt><dd>${words}</dd></div>\n`;
+}
+
+function slack(entries: readonly Entry[]): Html | undefined {
+  return entries.length === 0
+    ? undefined
+    : html`<div class="tray-slack"><dt>Slack, on the machine</dt>${entries.map(line)}</div>\n`;
+}
+
+function line({ name, count, change, matched }: Entry): Html {
+  return html`<dd${changeClass(change)}><b>${count}</b> <span>${name}${matched ? ", each to its own hole" : ""}</span>${changeMark(change)}</dd>`;
+}
+
+const changeClass = (change: number) =>
+  change === 0 ? undefined : change > 0 ? html` class="on"` : html` class="back"`;
+
+/** A true minus sign, which stands level with the plus. */
+const changeMark = (change: number) =>
+  change === 0 ? undefined : html` <i>${change > 0 ? "+" : "−"}${Math.abs(change)}</i>`;
+
+function state({ name, value, was }: StateEntry): Html {
+  return html`<div class="tray-state"><dt>${name}</dt><dd${was === undefined ? undefined : html` class="on"`}><span>${value}</span>${was === undefined ? undefined : html` <i>was ${was}</i>`}</dd></div>\n`;
+}
