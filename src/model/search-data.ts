@@ -6,7 +6,12 @@ import type { PageKind } from "./address.ts";
 export type SearchPlace = readonly [heading: string, at: string, names: readonly number[]];
 
 /** A page, and the places on it in the written order. `file` is relative to the site. */
-export type SearchPage = readonly [kind: PageKind, file: string, title: string, places: readonly SearchPlace[]];
+export type SearchPage = readonly [
+  kind: PageKind,
+  file: string,
+  title: string,
+  places: readonly SearchPlace[],
+];
 
 export interface SearchData {
   readonly pages: readonly SearchPage[];

@@ -1,0 +1,80 @@
+/** Bundles scripts, style sheet and search index into fingerprinted files of the site. */
+import { mkdir } from "node:fs/promises";
+import { join, relative, resolve } from "node:path";
+import * as esbuild from "esbuild";
+import type { Assets, SearchDocument } from "../model/site.ts";
+import { writeSearch } from "./search.ts";
+
+/** Scripts, each for the pages of one kind; `<browserDir>/<entry>.ts`. */
+export const entries = ["bench", "practice", "quiz", "search"] as const;
+
+export interface BundleOptions {
+  /** The folder of the built site. */
+  readonly outDir: string;
+  readonly layoutsDir: string;
+  readonly browserDir: string;
+  readonly minify: boolean;
+}
+
+/**
+ * Bundles all that pages refer to. The index stands in `scripts` as "search-index". Throws where a script or style can't
+ * be bundled, which is a fault of the tool and not of the content.
+ */
+export async function bundle(documents: readonly SearchDocument[], options: BundleOptions): Promise<Assets> {
+  const [assets, index] = await Promise.all([bundleAssets(options), writeSearch(documents, options.outDir)]);
+  return { ...assets, scripts: new Map([...assets.scripts, ["search-index", index]]) };
+}
+
+/**
+ * Bundles the browser entries as classic scripts, because module scripts don't run from disk, and the style sheet with
+ * the fonts that it names.
+ */
+export async function bundleAssets(options: BundleOptions): Promise<Assets> {
+  const [scripts, styles] = await Promise.all([
+    run(
+      options,
+      entries.map((entry) => join(options.browserDir, `${entry}.ts`)),
+    ),
+    run(options, [join(options.layoutsDir, "styles", "main.css")]),
+  ]);
+  return {
+    style: styles.get("main.css")!,
+    scripts: new Map(entries.map((entry) => [entry, scripts.get(`${entry}.ts`)!])),
+  };
+}
+
+/** Gives the name of each output, relative to the site, by its entry's file name. */
+async function run(options: BundleOptions, entryPoints: string[]): Promise<Map<string, string>> {
+  const outDir = resolve(options.outDir);
+  await mkdir(outDir, { recursive: true });
+  const { metafile } = await esbuild.build({
+    entryPoints,
+    outdir: join(outDir, "assets"),
+    absWorkingDir: outDir,
+    bundle: true,
+    minify: options.minify,
+    format: "iife",
+    target: ["es2022", "chrome100", "firefox100", "safari15.4"],
+    charset: "utf8",
+    entryNames: "[name]-[hash]",
+    assetNames: "[name]-[hash]",
+    loader: { ".woff2": "file", ".woff": "file", ".svg": "file" },
+    logLevel: "silent",
+    metafile: true,
+  });
+  return outputs(metafile, outDir);
+}
+
+function outputs(metafile: esbuild.Metafile, outDir: string): Map<string, string> {
+  const names = new Map<string, string>();
+  for (const [output, { entryPoint }] of Object.entries(metafile.outputs)) {
+    if (entryPoint !== undefined)
+      names.set(
+        entryPoint.slice(entryPoint.lastIndexOf("/") + 1),
+        slashed(relative(outDir, join(outDir, output))),
+      );
+  }
+  return names;
+}
+
+const slashed = (path: string): string => path.replaceAll("\\", "/");

@@ -1,0 +1,69 @@
+/**
+ * Names that people write with and without spaces: threads ("2 BA", "M3 x 0.5", "1/4-20 UNC") and measures ("5 mm").
+ * Each becomes one word, and pieces by which it is found too.
+ */
+
+/** One way of writing such a name. */
+export interface Compound {
+  /** Matches the whole name in lower-case text. */
+  readonly pattern: RegExp;
+  /** The one word, then its pieces. */
+  words(match: RegExpExecArray): string[];
+}
+
+const size = String.raw`\d+ \d+\/\d+|\d+\/\d+|\d*\.?\d+`;
+const series = "unc|unf|unef|uns|bsw|bsf|bsp|whitworth";
+const edge = String.raw`(?![\p{L}\p{N}])`;
+const start = String.raw`(?<![\p{L}\p{N}.\/])`;
+
+/** "0.50" and ".5" are one number. */
+const plain = (digits: string): string =>
+  /^[\d.]+$/.test(digits) ? String(Number(digits)) : digits.replace(" ", "+");
+
+const present = (words: readonly (string | undefined)[]): string[] =>
+  [...new Set(words.filter((word) => word !== undefined && word !== ""))] as string[];
+
+/** Order matters: the first row that matches at a place takes it. */
+export const compounds: readonly Compound[] = [
+  {
+    // ISO metric: "M3", "M3x0.5", and while it is being typed "M3x".
+    pattern: RegExp(String.raw`${start}m ?(\d+(?:\.\d+)?)(?: ?x ?(\d*\.?\d+)?)?${edge}`, "u"),
+    words: ([, diameter, pitch]) =>
+      pitch === undefined
+        ? [`m${plain(diameter!)}`]
+        : [`m${plain(diameter!)}x${plain(pitch)}`, `m${plain(diameter!)}`],
+  },
+  {
+    // British Association: "2 BA", "2BA", "BA 2", and while it is being typed "2 b".
+    pattern: RegExp(String.raw`${start}(?:(?:no\.? ?)?(\d{1,2})[ -]?ba?|ba ?(\d{1,2}))${edge}`, "u"),
+    words: ([text, number, behind]) => (/a/.test(text) ? [`${number ?? behind}ba`, "ba"] : [`${number}b`]),
+  },
+  {
+    // Inch threads by size, threads an inch and series: "1/4-20 UNC", "#4-40 UNC", "1/4 in x 20 BSW", "1/4-20".
+    pattern: RegExp(
+      String.raw`${start}(?:# ?|no\.? ?)?(${size}) ?(?:inch|in|")? ?[-x] ?(\d+)(?: ?(${series}))?${edge}`,
+      "u",
+    ),
+    words: ([, width, pitch, name]) =>
+      present([
+        `${plain(width!)}-${pitch}${name ?? ""}`,
+        `${plain(width!)}-${pitch}`,
+        name && `${plain(width!)}${name}`,
+        name,
+        plain(width!),
+      ]),
+  },
+  {
+    // Inch threads by size and series: "1/4 in BSF", "1/4 UNC".
+    pattern: RegExp(String.raw`${start}(?:# ?|no\.? ?)?(${size}) ?(?:inch|in|")? ?(${series})${edge}`, "u"),
+    words: ([, width, name]) => [`${plain(width!)}${name}`, name!, plain(width!)],
+  },
+  {
+    // Measures: "5 mm", "150 mL", "1/2 in".
+    pattern: RegExp(String.raw`${start}(${size}) ?(mm|cm|ml|kg|inch|in|")(?![\p{L}\p{N}])`, "u"),
+    words: ([, number, unit]) => [
+      `${plain(number!)}${unit === '"' || unit === "inch" ? "in" : unit}`,
+      plain(number!),
+    ],
+  },
+];
