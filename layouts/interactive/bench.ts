@@ -1,0 +1,53 @@
+/** The bench view: what to know before work, then the steps, which the script shows one at a time. */
+import type { Address } from "../../src/model/address.ts";
+import type { BenchData } from "../../src/model/page-data.ts";
+import type { ModuleView } from "../../src/model/site.ts";
+import type { Book } from "../book.ts";
+import { afterWork } from "../components/after-work.ts";
+import { beforeWork } from "../components/before-work.ts";
+import { safety } from "../components/safety.ts";
+import { substances } from "../components/substances.ts";
+import { tools } from "../components/tools.ts";
+import { work } from "../components/work.ts";
+import { frame } from "../frame.ts";
+import { type Html, html } from "../html.ts";
+import { divide } from "../phases.ts";
+import { taskHead } from "./head.ts";
+
+/** For a module with steps. */
+export function benchPage(view: ModuleView, book: Book): string {
+  const { module } = view;
+  const from: Address = { kind: "bench", id: module.id };
+  const data: BenchData = { module: module.id, revision: module.revision };
+  const numbers = new Map(view.steps.map(({ step, number }) => [step.id, number]));
+  return frame({
+    address: from,
+    title: `At the bench: ${module.title}`,
+    programme: book.site.programme,
+    assets: book.assets,
+    scripts: ["bench"],
+    description: `“${module.title}”, one step at a time.`,
+    data,
+    main: html`<div class="sheet task bench">
+${taskHead(module, from, "At the bench")}
+<div class="bench-before" id="_before">
+<p class="needs-script">One step at a time needs JavaScript, which is off or has not come. All steps stand here one below the other.</p>
+${safety(view, book, from)}${beforeWork(view, book, from)}${supplies(view, book, from)}</div>
+<div class="bench-steps">
+${work(divide(view).phases, { view, book, from, numbers })}</div>
+${after(view)}</div>`,
+  });
+}
+
+function supplies(view: ModuleView, book: Book, from: Address): Html | undefined {
+  const content = [tools(view, book, from), substances(view, book, from)];
+  if (content.every((each) => each === undefined)) return undefined;
+  return html`<section class="group" aria-labelledby="_supplies">
+<h2 id="_supplies">Lay out</h2>
+${content}</section>
+`;
+}
+
+const after = ({ module }: ModuleView): Html => html`<div class="bench-after" id="_after">
+${afterWork(module)}</div>
+`;

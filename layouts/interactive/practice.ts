@@ -1,0 +1,67 @@
+/** The practice page: the steps of a phase, to be put in an order that works. */
+import type { Address } from "../../src/model/address.ts";
+import type { PracticeData, PracticeTask } from "../../src/model/page-data.ts";
+import type { ModuleView } from "../../src/model/site.ts";
+import type { Book } from "../book.ts";
+import { frame } from "../frame.ts";
+import { type Html, html } from "../html.ts";
+import { counted } from "../words.ts";
+import { taskHead } from "./head.ts";
+import { paperSteps } from "./paper-steps.ts";
+
+export function practicePage(view: ModuleView, book: Book): string {
+  const { module } = view;
+  const from: Address = { kind: "practice", id: module.id };
+  const { programme } = book.site;
+  const data = practiceData(view);
+  return frame({
+    address: from,
+    title: `Practice: ${module.title}`,
+    programme,
+    assets: book.assets,
+    scripts: ["practice"],
+    description: `Put the steps of “${module.title}” in order.`,
+    data,
+    main: html`<div class="sheet task practice">
+${taskHead(module, from, "Practise the order")}
+<p class="lead">Put the steps in an order that works at the bench. Often more than one does; any of them is right.</p>
+<p class="needs-script">To practise here, the page needs JavaScript, which is off or has not come. Without it: number the steps on paper, then hold your order against the operation sheet.</p>
+${choice(data.practices)}${data.practices.map((task) => section(task, programme.language))}</div>`,
+  });
+}
+
+function practiceData({ module, practices }: ModuleView): PracticeData {
+  const titles = new Map(module.procedure.steps.map(({ id, title }) => [id, title]));
+  return {
+    module: module.id,
+    revision: module.revision,
+    practices: practices.map(({ id, title, graph }) => ({
+      id,
+      title,
+      steps: graph.steps.map((step) => ({ id: step, title: titles.get(step) ?? step })),
+      precedence: graph,
+    })),
+  };
+}
+
+const anchor = ({ id }: PracticeTask) => `practice-${id}`;
+
+/** Links, so that it also works as a list of contents; the script shows one phase at a time. */
+function choice(tasks: readonly PracticeTask[]): Html | undefined {
+  if (tasks.length < 2) return undefined;
+  return html`<nav class="choice" aria-label="Phases">
+<ul>
+${tasks.map((task) => html`<li><a href="#${anchor(task)}">${task.title}</a></li>\n`)}</ul>
+</nav>
+`;
+}
+
+/** In alphabetical order the steps give nothing away. */
+function section(task: PracticeTask, language: string): Html {
+  const titles = task.steps.map(({ title }) => title).sort(new Intl.Collator(language).compare);
+  return html`<section class="practice-task" id="${anchor(task)}" data-practice="${task.id}">
+<h2>${task.title}</h2>
+<p>${counted(titles.length, "step")}, here in alphabetical order.</p>
+${paperSteps(titles)}</section>
+`;
+}

@@ -1,0 +1,58 @@
+/** The search page: an alphabetical index of all pages, in whose place the script puts what it finds. */
+import { type Address, linkTo, linkToFile } from "../../src/model/address.ts";
+import type { SearchPageData } from "../../src/model/page-data.ts";
+import type { Book } from "../book.ts";
+import { frame } from "../frame.ts";
+import { type Html, html } from "../html.ts";
+import { kindNames } from "./kind-names.ts";
+
+const from: Address = { kind: "plain", id: "search" };
+
+export function searchPage(book: Book): string {
+  const data: SearchPageData = { root: linkToFile(from, "") };
+  return frame({
+    address: from,
+    title: "Search",
+    programme: book.site.programme,
+    assets: book.assets,
+    scripts: ["search-index", "search"],
+    description: "Find a module, a step, a tool, a substance, a hazard, a part or a thread.",
+    data,
+    main: html`<div class="sheet search">
+<h1>Search</h1>
+<form class="search-form" role="search" hidden>
+<label for="search-query">Module, step, tool, substance, part or thread</label>
+<input type="search" id="search-query" name="q" autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="search" maxlength="200" aria-describedby="search-hint">
+<p id="search-hint" class="small">Down and up arrow go through what is found, Enter opens it.</p>
+</form>
+<p class="search-status" role="status"></p>
+<ol class="search-results" aria-label="Found" hidden></ol>
+<section class="search-index" aria-labelledby="search-index">
+<h2 id="search-index">All pages, by title</h2>
+${index(book)}</section>
+</div>`,
+  });
+}
+
+interface Entry {
+  readonly address: Address;
+  readonly title: string;
+}
+
+function index(book: Book): Html {
+  const entries: Entry[] = [
+    ...book.site.modules.map(({ module }) => ({
+      address: { kind: "module" as const, id: module.id },
+      title: module.title,
+    })),
+    ...book.site.sheets.map(({ sheet }) => ({
+      address: { kind: sheet.kind, id: sheet.id },
+      title: sheet.title,
+    })),
+  ];
+  const { compare } = new Intl.Collator(book.site.programme.language);
+  entries.sort((a, b) => compare(a.title, b.title));
+  return html`<ul class="index">
+${entries.map(({ address, title }) => html`<li><a href="${linkTo(from, address)}">${title}</a> <span>${kindNames[address.kind]}</span></li>\n`)}</ul>
+`;
+}

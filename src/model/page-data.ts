@@ -1,0 +1,50 @@
+/** What a page hands to its script, as the JSON of its data block. */
+import type { Precedence } from "../engine/procedure/precedence.ts";
+import type { Question } from "../engine/quiz/kinds.ts";
+
+/** Names what a page keeps in the browser: what was kept of an earlier revision is not taken up. */
+export interface Kept {
+  readonly module: string;
+  readonly revision: number;
+}
+
+/** A step by id and title. */
+export interface NamedStep {
+  readonly id: string;
+  readonly title: string;
+}
+
+export interface PracticeTask {
+  readonly id: string;
+  readonly title: string;
+  /** In the written order. */
+  readonly steps: readonly NamedStep[];
+  readonly precedence: Precedence;
+}
+
+export interface PracticeData extends Kept {
+  readonly practices: readonly PracticeTask[];
+}
+
+/** A link to what to read again, with its words. */
+export interface See {
+  readonly href: string;
+  readonly text: string;
+}
+
+export interface QuizItem {
+  readonly question: Question;
+  readonly see: See | undefined;
+}
+
+export interface QuizData extends Kept {
+  readonly pass: number;
+  readonly items: readonly QuizItem[];
+}
+
+export type BenchData = Kept;
+
+export interface SearchPageData {
+  /** The way from the page to the root of the site. */
+  readonly root: string;
+}
