@@ -1,0 +1,49 @@
+/** Runs Eleventy over pages that are made here: few paginated virtual templates, no files of its own to read. */
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import Eleventy, { type TemplateData, type UserConfig } from "@11ty/eleventy";
+
+/** A page to be written: its file in the site, and what makes its HTML when it is wanted. */
+export interface Page {
+  readonly file: string;
+  readonly make: () => string;
+}
+
+/** Pages of one kind, which go through one template. */
+export interface PageGroup {
+  readonly name: string;
+  readonly pages: readonly Page[];
+}
+
+/**
+ * Writes all pages under `outDir`. A fresh instance each time, because a second write of the same one gives stale content;
+ * an empty input folder, because Eleventy would otherwise take up, and run, whatever lies there.
+ */
+export async function writePages(groups: readonly PageGroup[], outDir: string): Promise<void> {
+  const input = await mkdtemp(join(tmpdir(), "benchwright-"));
+  try {
+    const eleventy = new Eleventy(input, outDir, {
+      configPath: "",
+      quietMode: true,
+      config: (config) => {
+        config.setTemplateFormats(["11ty.js"]);
+        for (const group of groups) if (group.pages.length > 0) addGroup(config, group);
+      },
+    });
+    eleventy.disableLogger();
+    await eleventy.write();
+  } finally {
+    await rm(input, { recursive: true, force: true });
+  }
+}
+
+function addGroup(config: UserConfig, { name, pages }: PageGroup): void {
+  const makers = new Map(pages.map((page) => [page.file, page.make]));
+  config.addTemplate(`${name}.11ty.js`, ({ file }) => makers.get(file)!(), {
+    files: [...makers.keys()],
+    pagination: { data: "files", size: 1, alias: "file" },
+    permalink: ({ file }: TemplateData) => file,
+    eleventyExcludeFromCollections: true,
+  });
+}

@@ -1,0 +1,28 @@
+/** Files that go into the site as they are: pictures of the content, pictograms and the icon of the layouts. */
+import { copyFile, mkdir, readdir } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const layouts = fileURLToPath(new URL("../../layouts/", import.meta.url));
+
+/** Copies the pictures of the content folder to the same paths in the site. */
+export async function copyPictures(
+  pictures: readonly string[],
+  contentDir: string,
+  outDir: string,
+): Promise<void> {
+  for (const picture of pictures) await copy(join(contentDir, picture), join(outDir, picture));
+}
+
+/** Copies what layouts refer to under `assets/`. */
+export async function copyLayoutFiles(outDir: string): Promise<void> {
+  await copy(join(layouts, "icon.svg"), join(outDir, "assets/icon.svg"));
+  for (const name of await readdir(join(layouts, "pictograms"))) {
+    await copy(join(layouts, "pictograms", name), join(outDir, "assets", name));
+  }
+}
+
+async function copy(from: string, to: string): Promise<void> {
+  await mkdir(dirname(to), { recursive: true });
+  await copyFile(from, to);
+}

@@ -1,0 +1,84 @@
+/** Renders the Markdown that was read, with links and pictures as they are on the page where it stands. */
+import MarkdownIt, { type Token } from "markdown-it";
+import type { RenderProse, Size } from "../../layouts/book.ts";
+import { raw } from "../../layouts/html.ts";
+import type { Address } from "../model/address.ts";
+import { linkTo, linkToFile } from "../model/address.ts";
+import { addressOfPath, readLink } from "../model/link.ts";
+import { markdownOptions } from "../model/markdown.ts";
+import { resolvePath } from "../model/path.ts";
+
+/** Where the tokens came from and where they go. */
+interface Place {
+  readonly path: string;
+  readonly from: Address;
+}
+
+const placeOf = (env: unknown) => env as Place;
+
+/** Makes the renderer. `sizeOf` gives the size of a picture of the content folder. */
+export function proseRenderer(sizeOf: (file: string) => Size | undefined): RenderProse {
+  const markdown = new MarkdownIt(markdownOptions);
+  const rules = markdown.renderer.rules;
+  rules.link_open = (tokens, index, options, env, self) => {
+    const attributes = linkAttributes(String(tokens[index]!.attrGet("href") ?? ""), placeOf(env));
+    return self.renderToken([withAttributes(tokens[index]!, attributes)], 0, options);
+  };
+  const image = rules.image!;
+  rules.image = (tokens, index, options, env, self) => {
+    const attributes = pictureAttributes(String(tokens[index]!.attrGet("src") ?? ""), placeOf(env), sizeOf);
+    return image([withAttributes(tokens[index]!, attributes)], 0, options, env, self);
+  };
+  return (section, path, from) =>
+    raw(markdown.renderer.render(section.prose as Token[], markdown.options, { path, from } satisfies Place));
+}
+
+type Attributes = readonly (readonly [string, string])[];
+
+/** A copy: the tokens are rendered for more than one page. */
+function withAttributes(token: Token, attributes: Attributes): Token {
+  const copy = Object.assign(Object.create(Object.getPrototypeOf(token)) as Token, token);
+  const kept = (token.attrs ?? []).filter(([name]) => !attributes.some(([other]) => other === name));
+  copy.attrs = [...attributes.map(([name, value]): [string, string] => [name, value]), ...kept];
+  return copy;
+}
+
+function linkAttributes(href: string, { path, from }: Place): Attributes {
+  const link = readLink(path, decode(href));
+  if (link.kind === "elsewhere")
+    return [
+      ["href", href],
+      ["rel", "external noreferrer"],
+    ];
+  if (link.kind === "outside") return [["href", href]];
+  if (link.path === path && link.at !== undefined) return [["href", `#${link.at}`]];
+  const address = addressOfPath(link.path, link.at);
+  return [["href", address === undefined ? linkToFile(from, link.path) : linkTo(from, address)]];
+}
+
+function pictureAttributes(
+  src: string,
+  { path, from }: Place,
+  sizeOf: (file: string) => Size | undefined,
+): Attributes {
+  const file = resolvePath(path, decode(src));
+  if (file === undefined) return [["src", src]];
+  const size = sizeOf(file);
+  const sizes: Attributes =
+    size === undefined
+      ? []
+      : [
+          ["width", String(size.width)],
+          ["height", String(size.height)],
+        ];
+  return [["src", linkToFile(from, file)], ...sizes, ["loading", "lazy"]];
+}
+
+/** markdown-it percent-encodes addresses; ours are names of files. */
+function decode(address: string): string {
+  try {
+    return decodeURI(address);
+  } catch {
+    return address;
+  }
+}
