@@ -46,21 +46,24 @@ export function readNumeral(text: string): Result<Numeral, NumeralCode> {
   if (/(?![0-9])\p{Nd}/u.test(unsigned)) return bad("digits", text, "the digits 0 to 9");
   for (const { pattern, read } of forms) {
     const match = pattern.exec(unsigned);
-    if (match) return withRest(read(match), /^[-−]/.test(sign), unsigned, unsigned.slice(match[0].length));
+    if (match) return withRest(match, read, /^[-−]/.test(sign), unsigned);
   }
   return bad("number", text, aNumber);
 }
 
+/** What follows is looked at first: it may show that the number does not end where it seems to. */
 function withRest(
-  read: Result<number, NumeralCode>,
+  match: RegExpMatchArray,
+  read: Form["read"],
   negative: boolean,
   unsigned: string,
-  after: string,
 ): Result<Numeral, NumeralCode> {
-  if (!read.ok) return read;
+  const after = unsigned.slice(match[0].length);
   if (/^\s*[-–—]\s*\d/.test(after)) return bad("number", unsigned, "one quantity, not a range");
   if (/^\s*[\d.,/⁄]/.test(after)) return bad("number", unsigned, "one number, its thousands not parted");
-  return good({ amount: negative ? 0 - read.value : read.value, rest: after.trim() });
+  const amount = read(match);
+  if (!amount.ok) return amount;
+  return good({ amount: negative ? 0 - amount.value : amount.value, rest: after.trim() });
 }
 
 function mixed(text: string, whole: number, top: number, bottom: number): Result<number, NumeralCode> {

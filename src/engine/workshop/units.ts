@@ -35,7 +35,7 @@ export const baseUnits: Readonly<Record<Dimension, string>> = {
   temperature: "°C",
   time: "s",
   angle: "°",
-  rotation: "1/s",
+  rotation: "r/s",
   flow: "m³/s",
 };
 
@@ -163,8 +163,8 @@ const rows: Readonly<Record<Dimension, readonly Row[]>> = {
     ["turn", 360, "", "turn turns rev revs revolution revolutions"],
   ],
   rotation: [
-    ["1/s", 1, "r/s", "rps rev/s"],
-    ["rpm", 1 / 60, "1/min r/min", "rpm rev/min revs/min"],
+    ["r/s", 1, "", "rps rev/s"],
+    ["rpm", 1 / 60, "r/min", "rpm rev/min revs/min"],
   ],
   flow: [
     ["m³/s", 1, "m3/s", ""],
