@@ -55,7 +55,6 @@ export const codes = {
   "unknown-step": error("a step is named that the module does not have", "Correct the id."),
   "after-nothing": error("an after: names a step that does not exist", "Correct the id, or take it out."),
   // Steps
-  "no-steps": warning("a module has no steps", "Add steps, or be content with prose."),
   "step-without-heading": error("a step block has no heading of its own", "Put a heading above it; its text is the step's title."),
   "too-many-steps": error("a module has more steps than the limit", "Split it into modules that need one another."),
   "act-count": error("an act has a count that makes no sense", "Counts belong to fastener sets and are whole numbers from 1."),

@@ -12,7 +12,7 @@ export interface YamlFault {
 type YamlCode = Exclude<YamlFault["code"], "yaml-alias">;
 
 /** Anchors are refused: nothing in a procedure needs them, and nested ones can blow up to gigabytes. */
-const options = { maxAliasCount: 0, uniqueKeys: true, logLevel: "silent", schema: "core" } as const;
+const options = { maxAliasCount: 0, uniqueKeys: true, logLevel: "error", schema: "core" } as const;
 
 /**
  * Reads `text`, which stands at `offset` in its file. Gives a fault under `code` with the place and the parser's words where

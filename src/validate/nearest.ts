@@ -1,10 +1,10 @@
 /**
- * The known word nearest to one that is not known, by edit distance (Levenshtein); undefined where none is near. At most a
- * third of the letters may differ. O(known · length²).
+ * The known word nearest to one that is not known; undefined where more than about a third of the letters differ.
+ * O(known · length²).
  */
 export function nearest(word: string, known: Iterable<string>): string | undefined {
   let best: string | undefined;
-  let least = Math.floor(Math.max(word.length, 3) / 3) + 1;
+  let least = Math.ceil(word.length / 3) + 1;
   for (const candidate of known) {
     const distance = editDistance(word.slice(0, 80), candidate);
     if (distance < least) {
@@ -21,15 +21,19 @@ export function nearestWords(word: string, known: Iterable<string>): string {
   return found === undefined ? "" : `; the nearest known is "${found}"`;
 }
 
+/** Letters put in, left out, replaced, or two neighbours swapped (optimal string alignment; F. J. Damerau, CACM 7, 1964). */
 function editDistance(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
+  let beforeLast: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
-    const next = [i];
+    const row = [i];
     for (let j = 1; j <= b.length; j++) {
-      const replaced = row[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next.push(Math.min(replaced, row[j]! + 1, next[j - 1]! + 1));
+      const same = a[i - 1] === b[j - 1];
+      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      row.push(Math.min(last[j - 1]! + (same ? 0 : 1), last[j]! + 1, row[j - 1]! + 1, swapped ? beforeLast[j - 2]! + 1 : Infinity));
     }
-    row = next;
+    beforeLast = last;
+    last = row;
   }
-  return row[b.length]!;
+  return last[b.length]!;
 }

@@ -32,6 +32,8 @@ function unfold(issue: Issue, above: YamlPath): Issue[] {
   return [{ ...issue, path } as Issue];
 }
 
+const commaHint = "; inside { } a comma begins a new field, so put text that has commas in quotes";
+
 const depth = (issues: readonly Issue[]): number => Math.max(...issues.map((issue) => issue.path.length));
 
 function reportIssue(issue: Issue, source: Source, yaml: Yaml, reporter: Reporter): void {
@@ -39,7 +41,7 @@ function reportIssue(issue: Issue, source: Source, yaml: Yaml, reporter: Reporte
   const name = path.length === 0 ? "this" : `"${path.at(-1)}"`;
   if (issue.code === "unrecognized_keys") {
     for (const key of issue.keys) {
-      const near = nearestWords(key, issue.message.split(" "));
+      const near = / /.test(key) ? commaHint : nearestWords(key, issue.message.split(" "));
       reporter.report("unknown-field", { source, yaml, path: [...path, key], end: "key" }, `"${key}" is not a field here${near}`);
     }
   } else if (issue.input === undefined && issue.code !== "custom") {

@@ -1,5 +1,7 @@
 /** What can be wrong with an order of steps, found by walking it. */
 
+import type { ActKind } from "./procedure.ts";
+
 interface At {
   /** The step that can't be done; undefined for what is wrong at the end. */
   readonly step: string | undefined;
@@ -7,7 +9,7 @@ interface At {
 
 export type Fault = At &
   (
-    | { readonly kind: "cover-on"; readonly cover: string; readonly target: string }
+    | { readonly kind: "cover-on"; readonly cover: string; readonly act: ActKind; readonly target: string }
     | { readonly kind: "cover-off"; readonly cover: string }
     | { readonly kind: "still-held"; readonly part: string; readonly set: string; readonly tight: number; readonly slack: number }
     | { readonly kind: "in-the-way"; readonly part: string; readonly set: string; readonly tight: number; readonly slack: number }

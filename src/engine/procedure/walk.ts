@@ -78,7 +78,7 @@ function needState(step: Step, state: string, needed: string, part: string, benc
 function findCover(step: Step, act: Act, bench: Bench): void {
   for (const cover of bench.relations.coversOf(act.target)) {
     if (step.through.includes(cover) || bench.off.has(cover) || !isUnder(cover, act, bench)) continue;
-    bench.faults.push({ step: step.id, kind: "cover-on", cover, target: act.target });
+    bench.faults.push({ step: step.id, kind: "cover-on", cover, act: act.kind, target: act.target });
   }
 }
 

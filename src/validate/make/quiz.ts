@@ -62,8 +62,9 @@ function makeArrange(data: DataOf<"arrange">, making: Making): Question | undefi
   for (const id of unknown) {
     report(making, "unknown-step", ["steps", data.steps.indexOf(id)], `the module has no step "${id}"${nearestWords(id, titles.keys())}`);
   }
-  const { graph } = graphOf(derivePrecedence(procedure));
-  if (graph === null || unknown.length > 0) return undefined;
+  const isSound = unknown.length === 0 && titles.size === procedure.steps.length;
+  const graph = isSound ? graphOf(derivePrecedence(procedure)).graph : null;
+  if (graph === null) return undefined;
   const precedence = restrict(graph, data.steps, (id) => titles.get(id) ?? id);
   return { ...asked(data), kind: "arrange", steps: data.steps.map((id) => ({ id, title: titles.get(id)! })), precedence };
 }

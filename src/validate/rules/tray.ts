@@ -28,7 +28,7 @@ const tooManyWords = { slacken: "tight", remove: "in", refit: "out", tighten: "s
 const table: { readonly [Kind in FaultKind]: FaultWords<Of<Kind>> } = {
   "cover-on": {
     code: () => "cover-on",
-    path: (f) => [f.target],
+    path: (f) => [f.act],
     say: (f, name) => `${name(f.cover)} is still on and covers ${name(f.target)}`,
   },
   "cover-off": { code: () => "cover-off", path: () => ["through"], say: (f, name) => `${name(f.cover)} is off, and this step works through it` },

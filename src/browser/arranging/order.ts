@@ -1,0 +1,25 @@
+/** Orders of steps, as lists of ids. */
+
+/** The list with the item at `from` moved to `to`. */
+export function moveItem<Item>(list: readonly Item[], from: number, to: number): Item[] {
+  const rest = list.toSpliced(from, 1);
+  return rest.toSpliced(to, 0, list[from]!);
+}
+
+/** The list with an item put directly after another one, or first where that is null. Both are in the list. */
+export function putAfter<Item>(list: readonly Item[], item: Item, after: Item | null): Item[] {
+  const rest = list.filter((each) => each !== item);
+  return rest.toSpliced(after === null ? 0 : rest.indexOf(after) + 1, 0, item);
+}
+
+/** What was kept, if it is an order of exactly these steps. */
+export function readOrder(kept: unknown, steps: readonly string[]): string[] | undefined {
+  if (!Array.isArray(kept) || kept.length !== steps.length) return undefined;
+  const given: ReadonlySet<unknown> = new Set(kept);
+  return steps.every((step) => given.has(step)) ? (kept as string[]) : undefined;
+}
+
+/** "Unscrew the board: now 3 of 7". `place` counts from 0. */
+export function placeWords(title: string, place: number, total: number): string {
+  return `${title}: now ${place + 1} of ${total}`;
+}

@@ -1,0 +1,53 @@
+/** One row of a list to be put in order. */
+import type { NamedStep } from "../../model/page-data.ts";
+import { button, element } from "../page/element.ts";
+
+export interface Row {
+  readonly id: string;
+  readonly element: HTMLLIElement;
+  update(place: number, total: number, moved: boolean): void;
+  close(closed: boolean): void;
+}
+
+/**
+ * The row can have the focus: Alt with an arrow moves it, an arrow alone goes to its neighbour. At an end of the list a
+ * button is marked as disabled but keeps the focus, so that nobody is thrown out of the list.
+ */
+export function rowOf({ id, title }: NamedStep, move: (by: number) => void): Row {
+  const up = button("Up", () => move(-1), { "aria-label": `Up: ${title}` });
+  const down = button("Down", () => move(1), { "aria-label": `Down: ${title}` });
+  const grip = element("span", { class: "arrange-grip", "aria-hidden": "true" });
+  const buttons = element("span", { class: "arrange-buttons" }, up, down);
+  const words = element("span", { class: "arrange-title" }, title);
+  const row = element("li", { class: "arrange-row", tabindex: "0", "data-step": id }, grip, words, buttons);
+  row.addEventListener("keydown", (event) => pressKey(event, row, move));
+  return {
+    id,
+    element: row,
+    update(place, total, moved) {
+      up.setAttribute("aria-disabled", String(place === 0));
+      down.setAttribute("aria-disabled", String(place === total - 1));
+      row.classList.toggle("is-moved", moved);
+    },
+    close(closed) {
+      buttons.hidden = closed;
+      grip.hidden = closed;
+      if (closed) row.removeAttribute("tabindex");
+      else row.tabIndex = 0;
+    },
+  };
+}
+
+const directions = new Map([
+  ["ArrowUp", -1],
+  ["ArrowDown", 1],
+]);
+
+function pressKey(event: KeyboardEvent, row: HTMLElement, move: (by: number) => void): void {
+  const by = directions.get(event.key);
+  if (by === undefined || event.ctrlKey || event.metaKey || event.shiftKey) return;
+  event.preventDefault();
+  if (event.altKey) return move(by);
+  const neighbour = by < 0 ? row.previousElementSibling : row.nextElementSibling;
+  if (neighbour instanceof HTMLElement) neighbour.focus();
+}

@@ -1,0 +1,10 @@
+/** The data block of the page, written by the build; undefined where there is none. */
+export function pageData<Data>(): Data | undefined {
+  const block = document.querySelector("script#page-data");
+  return block === null ? undefined : (JSON.parse(block.textContent ?? "") as Data);
+}
+
+/** Takes away what the page says to those whose browser runs no script. */
+export function scriptIsHere(): void {
+  for (const note of document.querySelectorAll(".needs-script")) note.remove();
+}

@@ -1,0 +1,39 @@
+/** What a page keeps in the browser between visits. */
+
+export interface Store {
+  /** What was saved last: untrusted, for another version of the page may have saved it. Undefined where there is nothing. */
+  load(): unknown;
+  save(value: unknown): void;
+}
+
+/**
+ * Keeps one JSON value under a key of local storage. Where storage is denied or full, as in private windows, it is kept
+ * until the page is left.
+ */
+export function storeAt(key: string): Store {
+  const name = `benchwright:${key}`;
+  let last: string | null = null;
+  return {
+    load: () => parse(last ?? attempt(() => localStorage.getItem(name)) ?? undefined),
+    save(value) {
+      last = JSON.stringify(value);
+      attempt(() => localStorage.setItem(name, last!));
+    },
+  };
+}
+
+function attempt<Value>(use: () => Value): Value | undefined {
+  try {
+    return use();
+  } catch {
+    return undefined;
+  }
+}
+
+const parse = (text: string | undefined): unknown =>
+  text === undefined ? undefined : attempt(() => JSON.parse(text) as unknown);
+
+/** What was loaded, as an object whose fields may be anything; empty where it is no object. */
+export function fieldsOf(value: unknown): Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null ? (value as Record<string, unknown>) : {};
+}

@@ -1,0 +1,42 @@
+/** The practice page. */
+import { graphOf } from "../engine/procedure/graph.ts";
+import type { PracticeData, PracticeTask } from "../model/page-data.ts";
+import { type Announce, announcer } from "./page/announcer.ts";
+import { pageData, scriptIsHere } from "./page/data.ts";
+import { element } from "./page/element.ts";
+import { storeAt } from "./page/store.ts";
+import { chooseAmong } from "./practice/choice.ts";
+import { Task } from "./practice/task.ts";
+
+const sections = [...document.querySelectorAll<HTMLElement>("[data-practice]")];
+const links = [...document.querySelectorAll<HTMLAnchorElement>(".choice a")];
+
+function start(section: HTMLElement, task: PracticeTask, data: PracticeData, announce: Announce): void {
+  const { graph } = graphOf(task.precedence);
+  if (graph === null) return;
+  const link = links.find(({ hash }) => hash === `#${section.id}`);
+  const mark = element("span", { class: "choice-mark" });
+  link?.append(mark);
+  const view = new Task({
+    task,
+    graph,
+    announce,
+    store: storeAt(`practice:${data.module}@${data.revision}:${task.id}`),
+    changed: ({ right }) => {
+      mark.textContent = right ? " (put right)" : "";
+    },
+  });
+  section.replaceChildren(section.querySelector("h2")!, ...view.parts());
+}
+
+const data = pageData<PracticeData>();
+if (data !== undefined) {
+  const announce = announcer();
+  const tasks = new Map(data.practices.map((task) => [task.id, task]));
+  for (const section of sections) {
+    const task = tasks.get(section.dataset.practice ?? "");
+    if (task !== undefined) start(section, task, data, announce);
+  }
+  chooseAmong(sections, links);
+  scriptIsHere();
+}

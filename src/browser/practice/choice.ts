@@ -1,0 +1,13 @@
+/** The choice among phases: one is shown, the others hidden; the address and the links say which. */
+export function chooseAmong(sections: readonly HTMLElement[], links: readonly HTMLAnchorElement[]): void {
+  const show = (): void => {
+    const chosen = sections.find(({ id }) => `#${id}` === location.hash) ?? sections[0];
+    for (const section of sections) section.hidden = section !== chosen;
+    for (const link of links) {
+      if (link.hash === `#${chosen?.id}`) link.setAttribute("aria-current", "true");
+      else link.removeAttribute("aria-current");
+    }
+  };
+  addEventListener("hashchange", show);
+  show();
+}

@@ -1,0 +1,44 @@
+/** The verdict on an order, in words. */
+import type { OrderAnswer } from "../../engine/procedure/answer-order.ts";
+import { counted, sentence } from "../page/words.ts";
+
+export interface VerdictLine {
+  readonly text: string;
+  readonly critical: boolean;
+}
+
+export interface Verdict {
+  readonly headline: string;
+  readonly detail: string;
+  /** What must come before what, and why: each pair that is the wrong way round. */
+  readonly lines: readonly VerdictLine[];
+}
+
+/** `given` is the order judged, `written` the one of the operation sheet. */
+export function verdictOn(
+  answer: OrderAnswer,
+  given: readonly string[],
+  written: readonly string[],
+  title: (step: string) => string,
+): Verdict {
+  if (answer.valid) {
+    const same = given.every((step, place) => step === written[place]);
+    const detail = same
+      ? "It is the order of the operation sheet."
+      : "It is not the order of the operation sheet, and works just as well.";
+    return { headline: "This order is right.", detail, lines: [] };
+  }
+  return {
+    headline: answer.failedCritical
+      ? "Not right, and critical: at the bench it would hurt someone or ruin a part."
+      : "This order is not right yet.",
+    detail: `${pairs(answer.breaks.length)} ${counted(answer.moves, "move")} ${answer.moves === 1 ? "mends" : "mend"} it.`,
+    lines: answer.breaks.map(({ first, then, because, critical }) => ({
+      text: sentence(`“${title(first)}” comes before “${title(then)}”: ${because}`),
+      critical,
+    })),
+  };
+}
+
+const pairs = (count: number): string =>
+  count === 1 ? "One pair is the wrong way round." : `${count} pairs are the wrong way round.`;

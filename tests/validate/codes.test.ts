@@ -1,0 +1,47 @@
+/** Every code of the catalogue is brought about by an example, at the place where the fault is. */
+import { expect, test } from "vitest";
+import { type Code, codes } from "../../src/model/codes.ts";
+import { read } from "../../src/read/read.ts";
+import { validate } from "../../src/validate/validate.ts";
+import { type Files, soundFiles, writeFolder } from "../support/content-folder.ts";
+import { examples } from "./examples.ts";
+
+/** Codes that need a file system to bring about, with the test that does. */
+const elsewhere = new Map<Code, string>([
+  ["no-content", "tests/read/harm.test.ts"],
+  ["unreadable", "tests/read/harm.test.ts"],
+]);
+
+function diagnose(files: Files) {
+  const { reading, diagnostics } = read(writeFolder(files));
+  return [...diagnostics, ...validate(reading).diagnostics];
+}
+
+/** The text from a line and column on, both from 1. */
+function textAt(files: Files, { file, line, column }: { file: string; line: number; column: number }): string {
+  const text = files.get(file);
+  if (typeof text !== "string") return "";
+  return [text.split("\n")[line - 1]!.slice(column - 1), ...text.split("\n").slice(line)].join("\n");
+}
+
+test("the sound programme has no fault and no warning", () => {
+  expect(diagnose(soundFiles)).toEqual([]);
+});
+
+test.each(examples.map((example, index) => [`${example.code} (${index + 1})`, example] as const))("%s", (_, example) => {
+  const found = diagnose(example.files);
+  const fitting = found.filter((one) => one.code === example.code && one.file === example.file);
+  expect(fitting, JSON.stringify(found, undefined, 1)).not.toEqual([]);
+  expect(fitting.map((one) => textAt(example.files, one).slice(0, 60))).toContainEqual(
+    expect.stringMatching(new RegExp(`^${escaped(example.at.slice(0, 60))}`)),
+  );
+  for (const one of fitting) expect(one.message).toMatch(/^.{10,}\. \S/s);
+  expect(fitting.map(({ message }) => message).join("\n")).toContain(example.says ?? "");
+});
+
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+
+test("every code has an example", () => {
+  const shown = new Set<string>([...examples.map(({ code }) => code), ...elsewhere.keys()]);
+  expect(Object.keys(codes).filter((code) => !shown.has(code))).toEqual([]);
+});

@@ -1,0 +1,160 @@
+/** For every code of the catalogue, the sound programme with one thing wrong, and the place where that is reported. */
+import type { Code } from "../../src/model/codes.ts";
+import { changed, type Files, withFile, withoutFile } from "../support/content-folder.ts";
+
+export interface Example {
+  readonly code: Code;
+  readonly files: Files;
+  readonly file: string;
+  /** What stands at the place reported; "" for the beginning of a file. */
+  readonly at: string;
+  /** What the message must say. */
+  readonly says?: string;
+}
+
+const module = "modules/box/module.md";
+const quiz = "modules/box/quiz.yaml";
+const tool = "tools/driver.md";
+const programme = "programme.yaml";
+
+const inModule = (code: Code, from: string, to: string, at: string, says?: string): Example => example(code, module, from, to, at, says);
+const inQuiz = (code: Code, from: string, to: string, at: string, says?: string): Example => example(code, quiz, from, to, at, says);
+
+function example(code: Code, file: string, from: string, to: string, at: string, says?: string): Example {
+  return { code, files: changed(file, from, to), file, at, ...(says === undefined ? {} : { says }) };
+}
+
+const whole = (code: Code, file: string, text: string | Uint8Array, at = ""): Example => ({ code, files: withFile(file, text), file, at });
+
+export const examples: readonly Example[] = [
+  // Reading files
+  whole("not-utf8", tool, new Uint8Array([0x2d, 0x2d, 0x2d, 0x0a, 0xff, 0xfe])),
+  whole("too-large", tool, "x".repeat(1024 * 1024 + 1)),
+  inModule("leaves-content", "../../tools/driver.md", "../../../tools/driver.md", "../../../tools/driver.md"),
+  inModule("leaves-content", "figures/box.svg", "../../../box.svg", "../../../box.svg"),
+  whole("stray-file", "notes.txt", "a note"),
+  whole("bad-id", "tools/Driver_2.md", "---\ntitle: Driver\nsummary: Turns.\n---\n"),
+  inModule("bad-id", "  lid: {name", "  Lid: {name: lid}\n  lid: {name", "Lid:"),
+  // YAML
+  whole("front-matter-missing", tool, "# Driver\n"),
+  whole("front-matter-missing", tool, "---\ntitle: Driver\n"),
+  whole("front-matter-language", tool, "---js\n{title: process.exit(7)}\n---\n"),
+  whole("front-matter-language", tool, "---json\n{}\n---\n"),
+  example("front-matter-yaml", tool, "title: Driver", "title: [Driver", "summary:"),
+  inModule("step-yaml", "id: brake-off\n", "id: brake-off\n  oops: [\n", "brake-off\n  oops"),
+  whole("file-yaml", programme, "name: [a\nplace: b\n", "place"),
+  example("yaml-alias", tool, "title: Driver\nsummary: Turns screws.", "title: &a Driver\nsummary: *a", "&a"),
+  // Fields
+  inModule("unknown-field", "summary: Take", "sumary: Take", "sumary", 'the nearest known is "summary"'),
+  inModule("unknown-field", "time: 5 min", "tiem: 5 min", "tiem", 'the nearest known is "time"'),
+  inQuiz("unknown-field", "    ask: What comes", "    hint: x\n    ask: What comes", "hint"),
+  inModule("missing-field", "revision: 1\n", "", "title"),
+  { code: "missing-field", files: withoutFile(programme), file: programme, at: "" },
+  inModule("wrong-type", "revision: 1", "revision: one", "one"),
+  inModule("wrong-type", "remove: wheel", "remove: {wheel: many}", "many"),
+  inModule("wrong-type", "count: 4", "count: four", "four"),
+  inModule("wrong-unit", "time: 5 min", "time: 5 mm", "5 mm", "such as 5 min"),
+  inModule("wrong-unit", "amount: 50 mL", "amount: 50 min", "50 min"),
+  inModule("wrong-unit", "length: 1/2 in", "length: 1/2 N", "1/2 N"),
+  inQuiz("wrong-unit", "answer: 50 mL", "answer: fifty", "fifty"),
+  inQuiz("wrong-unit", "tolerance: 10 %", "tolerance: 10 N", "10 N"),
+  example("wrong-unit", programme, "name: Test bench", "name: Test bench\npass: 80 mm", "80 mm"),
+  inModule("wrong-thread", "thread: 4 BA", "thread: 4 BX", "4 BX"),
+  inModule("torque-source", "keep: tray A}", "keep: tray A, torque: 0.9 N·m}", "0.9 N·m"),
+  // Names
+  inModule("unknown-tool", "tools: [driver]\nsubstances", "tools: [drivre]\nsubstances", "drivre", 'the nearest known is "driver"'),
+  inModule("unknown-substance", "substances: [spirit]", "substances: [spirits]", "spirits", 'the nearest known is "spirit"'),
+  inModule("unknown-hazard", "hazards: [vapour]\nconditions", "hazards: [vapor]\nconditions", "vapor", 'the nearest known is "vapour"'),
+  example("unknown-hazard", "substances/spirit.md", "hazards: [vapour]", "hazards: [fire]", "fire"),
+  inModule("unknown-module", "revision: 1\n", "revision: 1\nneeds: [bx]\n", "bx", 'the nearest known is "box"'),
+  inModule("unknown-part", "covers: [wheel]", "covers: [whel]", "whel", 'the nearest known is "wheel"'),
+  inModule("unknown-part", "name: wheel,", "name: wheel, in: bix,", "bix"),
+  inModule("unknown-fastener", "held-by: [lid-screws]", "held-by: [screws]", "[screws]"),
+  inModule("unknown-target", "remove: wheel", "remove: whel", "whel", 'the nearest known is "wheel"'),
+  inModule("unknown-state", "makes: {brake: off}", "makes: {break: off}", "break", 'the nearest known is "brake"'),
+  inModule("unknown-value", "makes: {brake: off}", "makes: {brake: half}", "half", "one of on, off"),
+  inModule("unknown-value", "starts: on", "starts: up", "up"),
+  inModule("unknown-condition", "conditions: [springs]\ntime", "conditions: [spring]\ntime", "spring", 'the nearest known is "springs"'),
+  inModule("unknown-phase", "time: 5 min\nphase: strip", "time: 5 min\nphase: stripp", "stripp"),
+  inModule("unknown-step", "record-for: lid-on", "record-for: lid-in", "lid-in", 'the nearest known is "lid-on"'),
+  inQuiz("unknown-step", "wheel-off, wheel-on", "wheel-of, wheel-on", "wheel-of"),
+  inModule("after-nothing", "after: {brake-on:", "after: {brake-onn:", "brake-onn", 'the nearest known is "brake-on"'),
+  inModule("duplicate-id", "id: brake-on\n", "id: brake-off\n", "brake-off"),
+  inModule("duplicate-id", "  lid-screws: {name", "  wheel: {name: wheel, count: 1}\n  lid-screws: {name", "wheel: {name: wheel, count"),
+  inModule("duplicate-id", "## Notes", "## Clean", "## Clean\n\nA heading"),
+  inQuiz("duplicate-id", "id: several", "id: first", "first\n    kind: choose-several"),
+  // Steps
+  inModule("step-without-heading", "## Release the brake\n\n", "", "id: brake-off"),
+  inModule("step-without-heading", "The box has", "```yaml step\nid: early\n```\n\nThe box has", "id: early"),
+  whole("too-many-steps", module, manySteps(501)),
+  inModule("act-count", "remove: [lid-screws, lid]", "remove: {lid-screws: 5, lid: 1}", "5"),
+  inModule("act-count", "remove: wheel", "remove: {wheel: 2}", "2"),
+  inModule("act-count", "held-by: [lid-screws]", "held-by: {lid-screws: {out: 5}}", "{out: 5}"),
+  inModule("impossible-act", "remove: wheel", "remove: wheel\nslacken: wheel", "wheel\nphase"),
+  inModule("self-reference", "after: {brake-on:", "after: {lid-on:", "lid-on: the brake"),
+  inModule("self-reference", "record-for: lid-on", "record-for: lid-off", "lid-off\n```"),
+  inModule("self-reference", "covers: [wheel]", "covers: [wheel, lid]", "[wheel, lid]"),
+  inModule("loop", "  wheel: {name: wheel,", "  a: {name: a, in: b}\n  b: {name: b, in: a}\n  wheel: {name: wheel,", "b}", "a → b → a"),
+  inModule("loop", "revision: 1\n", "revision: 1\nneeds: [box]\n", "[box]", "box → box"),
+  // Precedence
+  inModule("after-later", "id: lid-off\n", "id: lid-off\nafter: {brake-off: no reason}\n", "brake-off: no reason"),
+  inModule("cycle", "id: lid-off\n", "id: lid-off\nafter: {wheel-on: no reason}\n", "wheel-on: no reason", 'before "wheel-on"'),
+  inModule("swap-unbound", "id: brake-off\n", "id: brake-off\nmay-swap: {lid-off: either will do}\n", "lid-off: either"),
+  inModule("swap-critical", "id: wheel-off\nremove: wheel\n", "id: wheel-off\nremove: wheel\ncritical: true\nmay-swap: {clean: either will do}\n", "clean: either"),
+  inModule("swap-changes-tray", "id: wheel-off\n", "id: wheel-off\nmay-swap: {lid-off: either will do}\n", "either will do"),
+  // The tray
+  inModule("cover-on", "remove: [lid-screws, lid]\ntools", "remove: [lid-screws]\ntools", "remove: wheel"),
+  inModule("cover-off", "remove: wheel\n", "remove: wheel\nthrough: [lid]\n", "through"),
+  inModule("still-held", "remove: [lid-screws, lid]", "remove: [lid]", "remove: [lid]"),
+  inModule("in-the-way", "refit: [lid, lid-screws]", "refit: [lid-screws, lid]", "refit: [lid-screws"),
+  inModule("removes-what-is-off", "work: [wheel]", "remove: [wheel]", "remove: [wheel]"),
+  inModule("removes-what-is-off", "work: [wheel]", "remove: [lid-screws]", "remove: [lid-screws]\nsub"),
+  inModule("refits-what-is-on", "id: brake-on\n", "id: brake-on\nrefit: [wheel]\n", "refit: [wheel]\nmakes"),
+  {
+    code: "refits-too-many",
+    files: changed(module, "work: [wheel]", "refit: {lid-screws: 3}", changed(module, "refit: [lid, lid-screws]", "refit: {lid: 1, lid-screws: 2}")),
+    file: module,
+    at: "refit: {lid: 1",
+  },
+  inModule("tightens-what-is-not-in", "id: lid-on\nrefit: [lid, lid-screws]", "id: lid-on\nrefit: [lid]", "tighten"),
+  {
+    code: "place-taken",
+    files: changed(module, "work: [wheel]", "refit: spare\nwork: [wheel]", changed(module, "  wheel: {name", "  spare: {name: spare wheel, replaces: wheel}\n  wheel: {name")),
+    file: module,
+    at: "refit: [wheel]",
+  },
+  inModule("wrong-state", "id: brake-off\nmakes: {brake: off}", "id: brake-off", "id: wheel-off"),
+  inModule("ends-off", "id: wheel-on\nrefit: [wheel]", "id: wheel-on", "wheel: {name: wheel"),
+  inModule("ends-off", "tighten: [lid-screws]\n", "", "lid-screws: {name"),
+  inModule("ends-on", "phases: {", "leaves: [wheel]\nphases: {", "leaves"),
+  inModule("ends-state", "id: brake-on\nmakes: {brake: on}", "id: brake-on", "brake: {name"),
+  // Declared and used
+  inModule("undeclared-use", "substances: [{use: spirit, amount: 50 mL, place: outdoors}]\n", "", "spirit"),
+  inModule("unused-declaration", "substances: [spirit]\n", "", "spirit"),
+  inModule("record-nowhere", "record-for: lid-on\n", "", "record"),
+  // Pictures and links
+  inModule("figure-missing", "figures/box.svg", "figures/bx.svg", "figures/bx.svg"),
+  inModule("figure-missing", "id: clean\n", "id: clean\nfigure: {file: figures/no.svg, alt: None}\n", "{file"),
+  inModule("figure-alt", "![A box]", "![]", "figures/box.svg"),
+  inModule("figure-alt", "id: clean\n", "id: clean\nfigure: {file: figures/box.svg}\n", "{file"),
+  { ...whole("figure-unused", "modules/box/figures/spare.svg", "<svg xmlns='http://www.w3.org/2000/svg'/>") },
+  inModule("dead-link", "../../tools/driver.md", "../../tools/drivre.md", "../../tools/drivre.md", 'the nearest known is "tools/driver.md"'),
+  inModule("dead-link", "#wheel-off)", "#wheel-of)", "#wheel-of", 'the nearest known is "wheel-off"'),
+  inQuiz("dead-link", 'see: "#clean"', 'see: "#clena"', '"#clena"'),
+  inModule("raw-html", "Prose.", "Some <b>bold</b> prose.", "<b>"),
+  // Quizzes
+  inQuiz("quiz-no-right", "{text: The lid, right: true}", "{text: The lid, why: No.}", "- {text: The lid, why: No.}"),
+  inQuiz("quiz-many-right", "{text: The wheel, why: The lid covers it.}", "{text: The wheel, right: true}", "{text: The wheel, right: true}\n    why: The lid"),
+  inQuiz("quiz-equal-options", "{text: The wheel, why: The lid covers it.}", "{text: the  LID, why: The same.}", "{text: the  LID"),
+  inQuiz("quiz-cannot-be-wrong", "[lid-off, wheel-off, wheel-on, lid-on]", "[lid-off, brake-off]", "[lid-off, brake-off]"),
+  inQuiz("quiz-cannot-be-wrong", "{text: The lid, why: It stays as it is.}", "{text: The lid, right: true}", "- {text: The wheel, right: true}\n      - {text: The lid, right: true}"),
+  inQuiz("quiz-tolerance", "    tolerance: 10 %\n", "", "50 mL"),
+  inQuiz("quiz-size", "[lid-off, wheel-off, wheel-on, lid-on]", "[lid-off, wheel-off]", "[lid-off, wheel-off]"),
+  inQuiz("quiz-no-reason", "{text: The wheel, why: The lid covers it.}", "{text: The wheel}", "{text: The wheel}"),
+  whole("quiz-without-module", "modules/other/quiz.yaml", "questions: []\n"),
+];
+
+function manySteps(count: number): string {
+  const steps = Array.from({ length: count }, (_, i) => `## Step ${i}\n\n\`\`\`yaml step\nid: s${i}\n\`\`\`\n`);
+  return `---\ntitle: Long\nsummary: Long.\nrevision: 1\n---\n\n${steps.join("\n")}`;
+}
