@@ -1,0 +1,62 @@
+/** One Chromium for a test file, and pages in it that notice what must not happen. */
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { afterAll, beforeAll, inject } from "vitest";
+
+const args = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+export interface Visit {
+  readonly page: Page;
+  /** Everything that went wrong since the page was opened, in words. */
+  readonly troubles: readonly string[];
+}
+
+export interface Visitor {
+  /** A page of a browser that was never here before, at an address below the site's. */
+  open(path: string, options?: BrowserContextOptions): Promise<Visit>;
+}
+
+/** Call it once in a test file. Pages are closed with the browser when the file's tests are done. */
+export function withBrowser(base: string = inject("siteUrl")): Visitor {
+  let browser: Browser | undefined;
+  beforeAll(async () => {
+    browser = await chromium.launch({ executablePath: inject("chromium"), args });
+  });
+  afterAll(async () => {
+    await browser?.close();
+  });
+  return {
+    async open(path, options) {
+      const context = await browser!.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+      context.setDefaultTimeout(10_000);
+      const page = await context.newPage();
+      const troubles = watchFor(page, base);
+      await page.goto(new URL(path, base).href);
+      return { page, troubles };
+    },
+  };
+}
+
+/** Errors of scripts, complaints of the console, requests that fail or lead away from `base`. */
+function watchFor(page: Page, base: string): string[] {
+  const troubles: string[] = [];
+  page.on("pageerror", (error) => troubles.push(`error: ${error.message}`));
+  page.on("console", (message) => {
+    if (["error", "warning"].includes(message.type())) troubles.push(`console: ${message.text()}`);
+  });
+  page.on("requestfailed", (request) => troubles.push(`failed: ${request.url()} ${request.failure()?.errorText}`));
+  page.on("response", (response) => {
+    if (response.status() >= 400) troubles.push(`${response.status()}: ${response.url()}`);
+  });
+  page.on("request", (request) => {
+    if (!request.url().startsWith(base) && !request.url().startsWith("data:")) troubles.push(`elsewhere: ${request.url()}`);
+  });
+  return troubles;
+}
