@@ -19,11 +19,27 @@ const options = { maxAliasCount: 0, uniqueKeys: true, logLevel: "error", schema:
  * the text is not YAML, and `yaml-alias` where it uses an alias.
  */
 export function readYaml(text: string, offset: number, code: YamlCode): { yaml: Yaml; fault: YamlFault | undefined } {
+  if (isTooDeep(text)) return broken(offset, { code, offset, message: `it is nested more than ${deepest} deep` });
   try {
     return { yaml: { value: parse(text, options) as unknown, offset, locate: locator(text, offset) }, fault: undefined };
   } catch (cause) {
-    return { yaml: { value: undefined, offset, locate: () => offset }, fault: faultOf(cause, text, offset, code) };
+    return broken(offset, faultOf(cause, text, offset, code));
   }
+}
+
+const broken = (offset: number, fault: YamlFault) => ({ yaml: { value: undefined, offset, locate: () => offset }, fault });
+
+/** Far deeper than any field; the parser needs time in the square of the depth. */
+const deepest = 64;
+
+/** Counts brackets and leading dashes, those inside text too: nobody opens so many without closing them. O(length). */
+function isTooDeep(text: string): boolean {
+  let depth = 0;
+  for (const [bracket] of text.matchAll(/[[\]{}]/g)) {
+    depth = bracket === "[" || bracket === "{" ? depth + 1 : Math.max(0, depth - 1);
+    if (depth > deepest) return true;
+  }
+  return /^[ \t]*(?:[-?:][ \t]+){65}/m.test(text);
 }
 
 function faultOf(cause: unknown, text: string, offset: number, code: YamlCode): YamlFault {

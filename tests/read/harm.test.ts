@@ -59,8 +59,9 @@ describe("bombs and sheer size", () => {
     expect(diagnose(writeFolder(withFile("programme.yaml", levels.join("\n"))))).toContainEqual(expect.objectContaining({ code: "yaml-alias", file: "programme.yaml" }));
   });
 
-  test("deep nesting is refused", () => {
-    expect(diagnose(writeFolder(withFile("programme.yaml", `name: ${"[".repeat(200_000)}`)))).toContainEqual(expect.objectContaining({ code: "file-yaml", file: "programme.yaml" }));
+  test.each(["[", "{a: ", "- ", "? "])("nesting as deep as a file can hold is refused: %j", (opening) => {
+    const text = `name: ${opening.startsWith("[") || opening.startsWith("{") ? "" : "\n  "}${opening.repeat(1_000_000 / opening.length)}`;
+    expect(diagnose(writeFolder(withFile("programme.yaml", text)))).toContainEqual(expect.objectContaining({ code: "file-yaml", file: "programme.yaml" }));
   });
 
   test("a file of 50 MB is not read", () => {

@@ -1,6 +1,7 @@
 /** What a step reads of the tray and what it changes there: two steps that don't meet in either are free to change places. */
-import type { Act, Procedure, Step } from "./procedure.ts";
+import type { Procedure } from "./procedure.ts";
 import { type Relations, relationsOf } from "./relations.ts";
+import { acts, type Touch, touchesOf } from "./touch.ts";
 
 /** Keys are "part …", "set …" and "state …". */
 export interface Account {
@@ -9,40 +10,35 @@ export interface Account {
 }
 
 /**
- * The account of a step: all that `walk` may look at or change when it does the step, whatever the tray. If no two steps
- * that change places conflict, every order walks as the written one does (the steps are commuting operations on the tray).
+ * The account of each step: all that `walk` looks at or changes when it does the step after those written before it. If no
+ * two steps that change places conflict, every order walks as the written one does (the steps are commuting operations).
  */
-export function accountOf(step: Step, relations: Relations): Account {
-  const reads = new Set<string>();
-  const writes = new Set<string>();
-  for (const cover of step.through) reads.add(`part ${cover}`);
-  for (const state of step.while.keys()) reads.add(`state ${state}`);
-  for (const state of step.makes.keys()) writes.add(`state ${state}`);
-  for (const act of step.acts) {
-    for (const key of readBy(act, relations)) reads.add(key);
-    for (const key of writtenBy(act, relations)) writes.add(key);
-  }
-  return { reads, writes };
+export function accountsOf(procedure: Procedure): Account[] {
+  const relations = relationsOf(procedure);
+  return touchesOf(procedure, relations).map((touches) => ({
+    reads: new Set(touches.flatMap((touch) => readBy(touch, relations))),
+    writes: new Set(touches.flatMap((touch) => writtenBy(touch, relations))),
+  }));
 }
 
-function readBy(act: Act, relations: Relations): string[] {
-  const part = relations.part(act.target);
-  const covers = relations.coversOf(act.target);
-  const underAny = covers.length === 0 ? [] : [...covers, ...(part === undefined ? [] : [part.id]), ...relations.liesIn(act.target)];
-  const keys = underAny.map((id) => `part ${id}`);
-  if (part === undefined || act.kind === "work") return keys;
+const parts = (ids: Iterable<string>): string[] => [...ids].map((id) => `part ${id}`);
+
+function readBy(touch: Touch, relations: Relations): string[] {
+  if (touch.kind === "through") return parts([touch.target]);
+  if (touch.kind === "needs") return [`state ${touch.target}`];
+  if (!acts(touch)) return [];
+  const part = relations.part(touch.target);
+  const mayBeCovered = relations.coversOf(touch.target).length > 0;
+  const place = mayBeCovered ? parts([...touch.under, ...touch.lies, ...(part === undefined ? [] : [part.id])]) : [];
+  if (part === undefined || touch.kind === "work") return place;
   const rivals = [...relations.procedure.parts.keys()].filter((id) => relations.isReplacement(id, part.id));
-  return [
-    ...keys,
-    ...rivals.map((id) => `part ${id}`),
-    ...[...part.heldBy.keys()].map((id) => `set ${id}`),
-    ...[...part.onlyWhile.keys()].map((id) => `state ${id}`),
-  ];
+  return [...place, ...parts(rivals), ...[...part.heldBy.keys()].map((id) => `set ${id}`)];
 }
 
-function writtenBy(act: Act, relations: Relations): string[] {
-  if (act.kind === "work") return [];
-  return [relations.part(act.target) === undefined ? `set ${act.target}` : `part ${act.target}`];
+function writtenBy(touch: Touch, relations: Relations): string[] {
+  if (touch.kind === "makes") return [`state ${touch.target}`];
+  if (!acts(touch) || touch.kind === "work") return [];
+  return [relations.part(touch.target) === undefined ? `set ${touch.target}` : `part ${touch.target}`];
 }
 
 /** True where one of two steps changes what the other reads or changes. */
@@ -57,11 +53,11 @@ function meets(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
 
 /** The pairs that `maySwap` names and that must stay, because the tray comes out differently when they change places. */
 export function swapsThatCannotBe(procedure: Procedure): { step: string; with: string }[] {
-  const relations = relationsOf(procedure);
-  const accounts = new Map(procedure.steps.map((step) => [step.id, accountOf(step, relations)]));
-  return procedure.steps.flatMap((step) =>
+  const accounts = accountsOf(procedure);
+  const places = new Map(procedure.steps.map((step, place) => [step.id, place]));
+  return procedure.steps.flatMap((step, place) =>
     [...step.maySwap.keys()]
-      .filter((other) => accounts.has(other) && conflict(accounts.get(step.id)!, accounts.get(other)!))
+      .filter((other) => places.has(other) && conflict(accounts[place]!, accounts[places.get(other)!]!))
       .map((other) => ({ step: step.id, with: other })),
   );
 }

@@ -22,7 +22,7 @@ export interface BoundPair extends Pair {
 /** All bound pairs, with those that `maySwap` lifts marked. */
 export function boundPairs(procedure: Procedure): BoundPair[] {
   const relations = relationsOf(procedure);
-  const touches = procedure.steps.map((step) => touchesOf(step, relations));
+  const touches = touchesOf(procedure, relations);
   const pairs: BoundPair[] = [];
   for (const [later, then] of procedure.steps.entries()) {
     for (let earlier = 0; earlier < later; earlier++) {

@@ -10,15 +10,11 @@ export interface Relations {
   isPlural(id: string): boolean;
   /** The part and the assemblies that it lies in, inmost first. */
   chain(part: string): readonly string[];
-  /** Where a part or a set lies: a part's assemblies; of a set, the parts that it holds and their assemblies. */
-  liesIn(id: string): ReadonlySet<string>;
   /** The sets that hold a part. */
   holds(set: string, part: string): boolean;
   /** The parts that a set holds. */
   heldBy(set: string): readonly string[];
-  /** Everything that a cover hides while it is on. */
-  hides(cover: string, id: string): boolean;
-  /** The covers that hide a part or set. */
+  /** The covers that hide a part or set while they and it are on. */
   coversOf(id: string): readonly string[];
   /** The parts that a cover hides directly. */
   coveredBy(cover: string): ReadonlySet<string>;
@@ -69,10 +65,8 @@ export function relationsOf(procedure: Procedure): Relations {
     the: (id) => `the ${procedure.parts.get(id)?.name ?? procedure.fasteners.get(id)?.name ?? id}`,
     isPlural: (id) => (procedure.fasteners.get(id)?.count ?? 1) > 1,
     chain,
-    liesIn: (id) => places.get(id) ?? new Set(),
     holds: (set, part) => parts.get(part)?.heldBy.has(set) ?? false,
     heldBy,
-    hides: (cover, id) => hidden.get(cover)?.has(id) ?? false,
     coversOf: (id) => covers.get(id) ?? [],
     coveredBy: (cover) => new Set(parts.get(cover)?.covers),
     isReplacement: (a, b) => parts.get(a)?.replaces === b || parts.get(b)?.replaces === a,

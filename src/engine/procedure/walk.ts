@@ -1,5 +1,6 @@
 /** Walks the steps in an order, keeps the tray and finds what can't be done. */
 import type { Fault } from "./fault.ts";
+import { placeOfAct } from "./place.ts";
 import type { Act, ActKind, Hold, Part, Procedure, Step } from "./procedure.ts";
 import { type Relations, relationsOf } from "./relations.ts";
 import { type Counts, startingTray, type Tray } from "./tray.ts";
@@ -74,26 +75,12 @@ function needState(step: Step, state: string, needed: string, part: string, benc
   if (value !== needed) bench.faults.push({ step: step.id, kind: "wrong-state", state, value, needed, part });
 }
 
-/** A thing off the machine, or lying in an assembly that is off, is not under a cover left behind on the machine. */
-function findCover(step: Step, act: Act, bench: Bench): void {
-  for (const cover of bench.relations.coversOf(act.target)) {
-    if (step.through.includes(cover) || bench.off.has(cover) || !isUnder(cover, act, bench)) continue;
-    bench.faults.push({ step: step.id, kind: "cover-on", cover, act: act.kind, target: act.target });
+function findCover(step: Step, act: Act, { relations, off, faults }: Bench): void {
+  for (const cover of placeOfAct(act.kind, act.target, relations, off).under) {
+    if (step.through.includes(cover) || off.has(cover)) continue;
+    faults.push({ step: step.id, kind: "cover-on", cover, act: act.kind, target: act.target });
   }
 }
-
-function isUnder(cover: string, act: Act, { relations, off }: Bench): boolean {
-  const covered = relations.coveredBy(cover);
-  const lies = relations.part(act.target) === undefined ? relations.heldBy(act.target) : [act.target];
-  return lies.some((part) => {
-    const chain = relations.chain(part);
-    return chain.some((root, depth) => covered.has(root) && chain.slice(0, depth + 1).every((at) => isThere(at, act, off)));
-  });
-}
-
-/** The part being refitted counts as there: it is its place that the cover would hide. */
-const isThere = (part: string, act: Act, off: ReadonlySet<string>): boolean =>
-  !off.has(part) || (act.kind === "refit" && act.target === part);
 
 const partActs: Partial<Record<ActKind, (step: Step, part: Part, bench: Bench) => void>> = {
   remove(step, part, bench) {

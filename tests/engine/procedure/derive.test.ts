@@ -1,11 +1,10 @@
 /** Derived precedence: every right order walks clean, and what the rules bind is what a repairer would expect. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { accountOf, conflict } from "../../../src/engine/procedure/conflicts.ts";
+import { accountsOf, conflict } from "../../../src/engine/procedure/conflicts.ts";
 import { boundPairs, derivePrecedence } from "../../../src/engine/procedure/derive.ts";
 import type { Precedence } from "../../../src/engine/procedure/precedence.ts";
 import type { Procedure, Step } from "../../../src/engine/procedure/procedure.ts";
-import { relationsOf } from "../../../src/engine/procedure/relations.ts";
 import { walk } from "../../../src/engine/procedure/walk.ts";
 import { act, emptyStep, fastenerSet, part, procedureOf, soundProcedure } from "./random-procedure.ts";
 
@@ -48,9 +47,8 @@ describe("every right order walks clean (the property on which practice rests)",
     let conflicts = 0;
     fc.assert(
       fc.property(soundProcedure, (procedure) => {
-        const relations = relationsOf(procedure);
         const bound = new Set(boundPairs(procedure).map(({ first, then }) => `${first} ${then}`));
-        const accounts = procedure.steps.map((step) => accountOf(step, relations));
+        const accounts = accountsOf(procedure);
         for (const [later, b] of accounts.entries()) {
           for (const [earlier, a] of accounts.slice(0, later).entries()) {
             if (!conflict(a, b)) continue;
@@ -121,6 +119,27 @@ describe("the rules, one by one (design of the precedence graph, a to g; reasons
 
   test("a cover does not bind its own screws as covered", () => {
     expect(reasonOf(remove("guard-screws"), remove("guard"))).toEqual(["the guard screws still hold the gear guard"]);
+  });
+});
+
+describe("what lies on the bench is bound to nothing left on the machine (common practice)", () => {
+  const off = emptyStep("off", { acts: [act("remove", "wheel")] });
+  const guardOff = emptyStep("guard-off", { acts: [act("remove", "guard-screws"), act("remove", "guard")] });
+  const others = (id: string): Partial<Step>[] => [{ acts: [act("remove", "case")] }, { acts: [act("refit", "guard")] }, { acts: [act("work", id)] }];
+  const pairsWith = (...steps: Step[]) => derivePrecedence(gearbox(steps)).pairs.map(({ first, then }) => `${first} ${then}`);
+
+  test("work on a part that is off, and moving its assembly or a cover over its place", () => {
+    for (const other of others("case")) {
+      const pairs = pairsWith(guardOff, off, emptyStep("clean", { acts: [act("work", "wheel")] }), emptyStep("other", other));
+      expect(pairs).toContain("off clean");
+      expect(pairs).not.toContain("clean other");
+    }
+  });
+
+  test("putting the part back is bound to both again", () => {
+    for (const other of others("case")) {
+      expect(pairsWith(guardOff, off, emptyStep("back", { acts: [act("refit", "wheel")] }), emptyStep("other", other))).toContain("back other");
+    }
   });
 });
 

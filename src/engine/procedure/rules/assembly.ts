@@ -1,21 +1,21 @@
-/** Rule (d): one step removes or refits an assembly, the other acts on anything in it. */
+/** Rule (d): one step removes or refits an assembly, the other acts on anything that then lies in it. */
 import type { Relations } from "../relations.ts";
-import { acts, moves, type Touch } from "../touch.ts";
+import { moves, type Touch } from "../touch.ts";
 import type { Rule } from "./rule.ts";
 
 export const assembly: Rule = {
   name: "assembly",
   binds: "a step that removes or refits an assembly, and one that acts on anything in it",
   reason(a, b, relations) {
-    if (moves(a) && acts(b) && inside(b, a, relations)) return assemblyFirst(a, b, relations);
-    if (moves(b) && acts(a) && inside(a, b, relations)) return contentFirst(a, b, relations);
+    if (moves(a) && inside(b, a, relations)) return assemblyFirst(a, b, relations);
+    if (moves(b) && inside(a, b, relations)) return contentFirst(a, b, relations);
     return undefined;
   },
 };
 
 /** A fastener that holds the assembly itself is left to the rule of fastening. */
 const inside = (content: Touch, whole: Touch, relations: Relations): boolean =>
-  relations.liesIn(content.target).has(whole.target) && !relations.holds(content.target, whole.target);
+  content.lies.has(whole.target) && !relations.holds(content.target, whole.target);
 
 const assemblyFirst = (whole: Touch, content: Touch, { the, isPlural }: Relations): string => {
   const lie = isPlural(content.target) ? "lie" : "lies";

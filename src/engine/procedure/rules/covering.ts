@@ -1,6 +1,6 @@
-/** Rule (c): one step removes or refits a part, the other acts on anything that it covers, or works through it. */
+/** Rule (c): one step removes or refits a part, the other acts on anything that it covers there, or works through it. */
 import type { Relations } from "../relations.ts";
-import { acts, moves, type Touch } from "../touch.ts";
+import { moves, type Touch } from "../touch.ts";
 import type { Rule } from "./rule.ts";
 
 export const covering: Rule = {
@@ -9,8 +9,8 @@ export const covering: Rule = {
   reason(a, b, relations) {
     if (moves(a) && b.kind === "through" && a.target === b.target) return throughAfter(a, relations);
     if (moves(b) && a.kind === "through" && a.target === b.target) return throughBefore(b, relations);
-    if (moves(a) && acts(b) && relations.hides(a.target, b.target)) return coverFirst(a, b, relations);
-    if (moves(b) && acts(a) && relations.hides(b.target, a.target)) return coveredFirst(a, b, relations);
+    if (moves(a) && b.under.has(a.target)) return coverFirst(a, b, relations);
+    if (moves(b) && a.under.has(b.target)) return coveredFirst(a, b, relations);
     return undefined;
   },
 };

@@ -1,0 +1,40 @@
+/** Finds the command, runs it, turns what goes wrong into a message and an exit code. */
+import { build } from "./build.ts";
+import { check } from "./check.ts";
+import { BadInput, type Command, type ExitCode, type Output, readCall, WrongCall } from "./command.ts";
+import { helpAll, helpOne } from "./help.ts";
+import { newCommand } from "./new.ts";
+import { order } from "./order.ts";
+import { schema } from "./schema.ts";
+import { serve } from "./serve.ts";
+
+const commands: readonly Command[] = [check, build, serve, newCommand, order, schema];
+
+const asksForHelp = new Set(["help", "--help", "-h"]);
+
+/** Runs one call, `args` being what follows the program's name. Nothing that a user writes makes it throw. */
+export async function run(args: readonly string[], output: Output): Promise<ExitCode> {
+  const [name, ...rest] = args;
+  try {
+    if (name === undefined || asksForHelp.has(name)) return help(rest[0], output);
+    const command = find(name);
+    if (rest.some((word) => word === "--help" || word === "-h")) return help(name, output);
+    return await command.run(readCall(command, rest), output);
+  } catch (cause) {
+    output.err(`${cause instanceof Error ? cause.message : String(cause)}\n`);
+    if (cause instanceof WrongCall) return 2;
+    if (!(cause instanceof BadInput)) output.err("This is a fault of benchwright itself, not of your content.\n");
+    return 1;
+  }
+}
+
+function help(name: string | undefined, output: Output): ExitCode {
+  output.out(name === undefined ? helpAll(commands) : helpOne(find(name)));
+  return 0;
+}
+
+function find(name: string): Command {
+  const command = commands.find((one) => one.name === name);
+  if (command === undefined) throw new WrongCall(`There is no command "${name}".\n\n${helpAll(commands)}`);
+  return command;
+}
