@@ -34,7 +34,7 @@ ${taskHead(module, from, "At the bench")}
 <p class="needs-script">One step at a time needs JavaScript, which is off or has not come. All steps stand here one below the other.</p>
 ${safety(view, book, from)}${beforeWork(view, book, from)}${supplies(view, book, from)}</div>
 <div class="bench-steps">
-${work(divide(view).phases, { view, book, from, numbers })}</div>
+${work(divide(view).phases, { view, book, from, numbers, isApart: true })}</div>
 ${after(view)}</div>`,
   });
 }

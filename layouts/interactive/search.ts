@@ -4,12 +4,22 @@ import type { SearchPageData } from "../../src/model/page-data.ts";
 import type { Book } from "../book.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
-import { kindNames } from "./kind-names.ts";
+
+const kindNames: SearchPageData["kinds"] = {
+  module: "module",
+  bench: "bench view",
+  practice: "practice",
+  quiz: "quiz",
+  tool: "tool",
+  substance: "substance",
+  hazard: "hazard",
+  plain: "page",
+};
 
 const from: Address = { kind: "plain", id: "search" };
 
 export function searchPage(book: Book): string {
-  const data: SearchPageData = { root: linkToFile(from, "") };
+  const data: SearchPageData = { root: linkToFile(from, ""), kinds: kindNames };
   return frame({
     address: from,
     title: "Search",

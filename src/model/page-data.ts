@@ -1,6 +1,7 @@
 /** What a page hands to its script, as the JSON of its data block. */
 import type { Precedence } from "../engine/procedure/precedence.ts";
 import type { Question } from "../engine/quiz/kinds.ts";
+import type { PageKind } from "./address.ts";
 
 /** Names what a page keeps in the browser: what was kept of an earlier revision is not taken up. */
 export interface Kept {
@@ -47,4 +48,6 @@ export type BenchData = Kept;
 export interface SearchPageData {
   /** The way from the page to the root of the site. */
   readonly root: string;
+  /** What a page of each kind is called. */
+  readonly kinds: Readonly<Record<PageKind, string>>;
 }

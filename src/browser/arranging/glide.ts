@@ -1,8 +1,8 @@
 /** Lets rows glide from where they were to where they are; at once where motion is not wanted. */
 export function glide(rows: readonly HTMLElement[], change: () => void): void {
-  if (matchMedia("(prefers-reduced-motion: reduce)").matches) return change();
   const before = rows.map((row) => row.getBoundingClientRect().top);
   change();
+  if (matchMedia("(prefers-reduced-motion: reduce)").matches) return;
   for (const [i, row] of rows.entries()) {
     const way = before[i]! - row.getBoundingClientRect().top;
     if (way === 0) continue;

@@ -47,7 +47,10 @@ function pressKey(event: KeyboardEvent, row: HTMLElement, move: (by: number) => 
   const by = directions.get(event.key);
   if (by === undefined || event.ctrlKey || event.metaKey || event.shiftKey) return;
   event.preventDefault();
-  if (event.altKey) return move(by);
-  const neighbour = by < 0 ? row.previousElementSibling : row.nextElementSibling;
+  if (event.altKey) move(by);
+  else focusOn(by < 0 ? row.previousElementSibling : row.nextElementSibling);
+}
+
+function focusOn(neighbour: Element | null): void {
   if (neighbour instanceof HTMLElement) neighbour.focus();
 }

@@ -10,7 +10,7 @@ const pause = 60;
 export function announcer(): Announce {
   const region = element("div", { class: "announcer", "aria-live": "polite" });
   document.body.append(region);
-  let waiting = 0;
+  let waiting: ReturnType<typeof setTimeout> | undefined;
   return (text) => {
     region.textContent = "";
     clearTimeout(waiting);

@@ -1,7 +1,8 @@
 /** The choice among phases: one is shown, the others hidden; the address and the links say which. */
 export function chooseAmong(sections: readonly HTMLElement[], links: readonly HTMLAnchorElement[]): void {
+  let chosen = sections[0];
   const show = (): void => {
-    const chosen = sections.find(({ id }) => `#${id}` === location.hash) ?? sections[0];
+    chosen = sections.find(({ id }) => `#${id}` === location.hash) ?? chosen;
     for (const section of sections) section.hidden = section !== chosen;
     for (const link of links) {
       if (link.hash === `#${chosen?.id}`) link.setAttribute("aria-current", "true");

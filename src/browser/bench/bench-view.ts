@@ -1,0 +1,122 @@
+/** One card at a time. */
+import { replaceAddress } from "../page/address.ts";
+import { element, goTo } from "../page/element.ts";
+import type { Store } from "../page/store.ts";
+import { Bar } from "./bar.ts";
+import { type Card, cardsOf, cardWith } from "./cards.ts";
+import { turnOf } from "./keys.ts";
+import { keepPlace, type Place, readPlace } from "./place.ts";
+
+export class BenchView {
+  readonly #page: HTMLElement;
+  readonly #store: Store;
+  readonly #cards: readonly Card[];
+  readonly #bar: Bar;
+  readonly #left = element("div", { class: "bench-left" });
+  #place: Place;
+
+  constructor(page: HTMLElement, store: Store) {
+    this.#page = page;
+    this.#store = store;
+    this.#cards = cardsOf(page);
+    this.#place = readPlace(store.load(), this.#cards[0]!.id);
+    this.#bar = new Bar({ turn: (by) => this.#turn(by), tick: (done) => this.#tick(done) });
+    page.append(this.#bar.element);
+    this.#cards.at(-1)!.elements[0]!.prepend(this.#left);
+    page.classList.add("is-turned");
+    for (const tray of page.querySelectorAll<HTMLElement>(".step > .tray")) tray.tabIndex = 0;
+    addEventListener("hashchange", () => this.#follow());
+    document.addEventListener("keydown", (event) => this.#press(event));
+    this.#show(this.#startingCard());
+  }
+
+  /** The address goes before what was kept. */
+  #startingCard(): number {
+    const named = cardWith(this.#cards, this.#hash());
+    return named >= 0 ? named : Math.max(0, cardWith(this.#cards, this.#place.card));
+  }
+
+  #hash(): string {
+    return decodeURIComponent(location.hash.slice(1));
+  }
+
+  #at(): number {
+    return Math.max(
+      0,
+      this.#cards.findIndex(({ id }) => id === this.#place.card),
+    );
+  }
+
+  #follow(): void {
+    const hash = this.#hash();
+    const card = cardWith(this.#cards, hash);
+    if (card < 0) return;
+    this.#show(card);
+    goTo(document.getElementById(hash)!);
+  }
+
+  #turn(by: number): void {
+    const next = this.#at() + by;
+    const card = this.#cards[next];
+    if (card === undefined) return;
+    this.#show(next);
+    replaceAddress(`#${card.id}`);
+    goTo(card.elements[0]!.querySelector<HTMLElement>("h2, h3") ?? card.elements[0]!);
+    scrollTo(0, 0);
+  }
+
+  #tick(done: boolean): void {
+    const ids = new Set(this.#place.done);
+    if (done) ids.add(this.#place.card);
+    else ids.delete(this.#place.card);
+    this.#keep({ done: ids });
+  }
+
+  #keep(change: Partial<Place>): void {
+    this.#place = { ...this.#place, ...change };
+    this.#store.save(keepPlace(this.#place));
+  }
+
+  #show(at: number): void {
+    const card = this.#cards[at]!;
+    for (const each of this.#cards)
+      for (const part of each.elements) part.classList.toggle("is-away", each !== card);
+    this.#keep({ card: card.id });
+    this.#page.classList.toggle("is-step", card.isStep);
+    const steps = this.#cards.filter(({ isStep }) => isStep);
+    this.#bar.show({
+      words: card.isStep ? `Step ${steps.indexOf(card) + 1} of ${steps.length}` : card.title,
+      isFirst: at === 0,
+      isLast: at === this.#cards.length - 1,
+      done: card.isStep ? this.#place.done.has(card.id) : undefined,
+    });
+    if (at === this.#cards.length - 1) this.#tellLeft(steps);
+  }
+
+  /** On the last card: which steps were not ticked off. */
+  #tellLeft(steps: readonly Card[]): void {
+    const left = steps.filter(({ id }) => !this.#place.done.has(id));
+    const links = left.map(({ id, title }) => element("li", {}, element("a", { href: `#${id}` }, title)));
+    this.#left.replaceChildren(
+      ...(left.length === 0
+        ? [element("p", {}, "Every step is ticked off.")]
+        : [element("h2", {}, "Not ticked off"), element("ul", {}, ...links)]),
+    );
+  }
+
+  #press(event: KeyboardEvent): void {
+    if (event.defaultPrevented || usesKeys(event.target as Element, event.key)) return;
+    const root = document.documentElement;
+    const atEnd = scrollY + innerHeight >= root.scrollHeight - 2;
+    const by = turnOf(event, { atTop: scrollY <= 2, atEnd });
+    if (by === 0) return;
+    event.preventDefault();
+    this.#turn(by);
+  }
+}
+
+/** A button, link or box takes the space bar for itself; a field takes all keys. */
+function usesKeys(target: Element, key: string): boolean {
+  if (target.matches("input:not([type=checkbox]), textarea, select")) return true;
+  return key === " " && target.matches("button, a, input, summary");
+}

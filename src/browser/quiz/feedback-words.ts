@@ -1,0 +1,57 @@
+/** What is said about an answer, in sentences: a row for each kind of question. */
+import type { Remark } from "../../engine/quiz/kind.ts";
+import type { QuestionKind } from "../../engine/quiz/kinds.ts";
+import { sentence } from "../page/words.ts";
+
+type Say = (remark: Remark) => string;
+
+const quoted = ({ about: [text = ""] }: Remark): string => `“${text}”`;
+const because = ({ because }: Remark): string => (because === "" ? "" : ` ${sentence(because)}`);
+
+const chosen: Readonly<Record<Remark["verdict"], Say>> = {
+  right: (remark) => `Right: ${quoted(remark)}.${because(remark)}`,
+  wrong: (remark) => `Not right: ${quoted(remark)}.${because(remark)}`,
+  missed: (remark) => `Right, and not chosen: ${quoted(remark)}.${because(remark)}`,
+};
+
+const counted: Readonly<Record<Remark["verdict"], Say>> = {
+  right: ({ about: [, expected = ""] }) => `Right. The answer is ${sentence(expected)}`,
+  wrong: ({ about: [given = "", expected], because }) =>
+    expected === undefined
+      ? `“${given}” can't be read: ${sentence(because)}`
+      : `${given}: ${sentence(because)} The answer is ${sentence(expected)}`,
+  missed: ({ about: [expected = ""] }) => `The answer is ${sentence(expected)}`,
+};
+
+const arranged: Readonly<Record<Remark["verdict"], Say>> = {
+  right: () => "This order is right.",
+  wrong: ({ about: [first = "", then], because }) =>
+    then === undefined
+      ? `“${first}” does not belong here.`
+      : sentence(`“${first}” comes before “${then}”: ${because}`),
+  missed: (remark) => `Left out: ${quoted(remark)}.`,
+};
+
+const rows: Readonly<Record<QuestionKind, Readonly<Record<Remark["verdict"], Say>>>> = {
+  "choose-one": chosen,
+  "choose-several": chosen,
+  number: counted,
+  arrange: arranged,
+};
+
+export function remarkWords(kind: QuestionKind, remark: Remark): string {
+  return rows[kind][remark.verdict](remark);
+}
+
+/** The verdict on a question in one line. */
+export function verdictWords(mark: {
+  right: boolean;
+  answered: boolean;
+  score: number;
+  failedCritical: boolean;
+}): string {
+  const critical = mark.failedCritical ? " This one is critical." : "";
+  if (mark.right) return "Right.";
+  if (!mark.answered) return `Not answered.${critical}`;
+  return `${mark.score > 0 ? "Partly right." : "Not right."}${critical}`;
+}

@@ -1,0 +1,16 @@
+/** A quantity, written as people write it. */
+import type { Field } from "./field.ts";
+
+export function numberField(root: HTMLElement): Field {
+  const input = root.querySelector("input")!;
+  return {
+    read: () => (input.value.trim() === "" ? undefined : input.value),
+    write(answer) {
+      input.value = typeof answer === "string" ? answer : "";
+    },
+    draw() {},
+    close(closed) {
+      input.readOnly = closed;
+    },
+  };
+}
