@@ -21,7 +21,7 @@ export function acts(step: ModuleStep, before: Tray, procedure: ModuleProcedure)
     html`${procedure.states.get(id)?.name ?? id}: ${value}`;
   const rows: readonly (readonly [string, readonly Value[]])[] = [
     ["Only while", [...step.while].map(state)],
-    ["Work through", step.through.map((id) => html`${name(id)}, which stays on`)],
+    ["Leave on", step.through.map(name)],
     ...actKinds.map(
       (kind) =>
         [

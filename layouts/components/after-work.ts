@@ -4,6 +4,7 @@ import type { Module } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
 import { checks } from "./checks.ts";
 import { ends } from "./ends.ts";
+import { line, lines } from "./lines.ts";
 
 export function afterWork(module: Module): Html | undefined {
   const content = [leaves(module), checks(module.asLeft, "As left", "Left"), ends(module), hands(module)];
@@ -22,8 +23,7 @@ function leaves({ procedure }: Module): Html | undefined {
       ? `${procedure.parts.get(id)?.name ?? id} off`
       : `${set.name}: ${leftWords(left)}`;
   });
-  return html`<dl class="lines"><div><dt>Left so</dt><dd>${items.join("; ")}</dd></div></dl>
-`;
+  return lines([line("Left so", items.join("; "))]);
 }
 
 function leftWords({ out, slack }: Left): string {

@@ -2,18 +2,15 @@
 import type { Module } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
 import { box } from "./box.ts";
+import { line, lines } from "./lines.ts";
 
 const ways = [
   { key: "done", name: "Done" },
-  { key: "conserve", name: "Conserved as it is" },
+  { key: "conserve", name: "Conserved" },
   { key: "refer", name: "Referred on" },
 ] as const;
 
 export function ends({ ends }: Module): Html | undefined {
-  const shown = ways.filter(({ key }) => ends[key] !== undefined);
-  if (shown.length === 0) return undefined;
-  return html`<h3>How the job may end</h3>
-<dl class="lines">
-${shown.map(({ key, name }) => html`<div><dt>${box} ${name}</dt><dd>${ends[key]}</dd></div>\n`)}</dl>
-`;
+  const list = lines(ways.map(({ key, name }) => line(html`${box}${name}`, ends[key])));
+  return list === undefined ? undefined : html`<h3>How the job may end</h3>\n${list}`;
 }

@@ -1,66 +1,67 @@
-/** Fasteners and parts of a machine, as a list to lay out the tray by. */
+/** Fasteners and parts of a machine, as lists to lay out the tray by. */
 import type { Hold } from "../../src/engine/procedure/procedure.ts";
 import type { ModuleFastener, ModulePart, ModuleProcedure } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
 import { sentence } from "../words.ts";
+import { type Column, ruledTable } from "./ruled-table.ts";
 
 export function fasteners({ fasteners }: ModuleProcedure): Html | undefined {
   if (fasteners.size === 0) return undefined;
   return html`<h3>Fasteners</h3>
-<table class="ruled fasteners">
-<thead><tr><th scope="col" class="count">No.</th><th scope="col">Fastener</th><th scope="col">Thread and length</th><th scope="col">Drive</th><th scope="col">Kept</th><th scope="col">Tighten</th></tr></thead>
-<tbody>
-${[...fasteners.values()].map(fastener)}</tbody>
-</table>
-`;
+${ruledTable("fasteners", fastenerColumns, [...fasteners.values()])}`;
 }
 
-function fastener(set: ModuleFastener): Html {
-  const size = [set.thread, set.length].filter((each) => each !== undefined).join(" × ");
-  return html`<tr><td class="count">${set.count}</td><th scope="row">${set.name}${remarks(set)}</th><td data-name="Size">${size || "—"}</td><td data-name="Drive">${set.drive ?? "—"}</td><td data-name="Kept">${set.keep ?? "—"}</td><td data-name="Tighten">${torque(set)}</td></tr>
-`;
+const fastenerColumns: readonly Column<ModuleFastener>[] = [
+  { name: "No.", kind: "count", value: ({ count }) => String(count) },
+  { name: "Fastener", kind: "head", value: (set) => html`${set.name}${small(fastenerRemarks(set))}` },
+  {
+    name: "Size",
+    value: ({ thread, length }) => [thread, length].filter((each) => each !== undefined).join(" × "),
+  },
+  { name: "Drive", value: ({ drive }) => drive },
+  { name: "Kept", value: ({ keep }) => keep },
+  { name: "Tighten", value: torque },
+];
+
+function fastenerRemarks({ kind, matched, note }: ModuleFastener): (string | undefined)[] {
+  return [kindWords(kind), matched ? "matched: each to its own hole, in numbered places" : undefined, note];
 }
 
-function remarks({ kind, matched, note }: ModuleFastener): Html | undefined {
-  const said = [
-    kind === "machine screw" ? undefined : kind,
-    matched ? "matched: each to its own hole, numbered" : undefined,
-    note,
-  ].filter((each) => each !== undefined);
-  return said.length === 0 ? undefined : html` <small>${said.map(sentence).join(" ")}</small>`;
-}
+const kindWords = (kind: ModuleFastener["kind"]) =>
+  kind === "machine screw" ? undefined : kind === "makers own" ? "thread of the maker’s own" : kind;
 
 /** A figure never stands without its source. */
-function torque({ torque, torqueSource }: ModuleFastener): Html {
-  return html`${torque ?? "—"}${torqueSource === undefined ? undefined : html` <small>source: ${torqueSource}</small>`}`;
+function torque({ torque, torqueSource }: ModuleFastener): Html | string | undefined {
+  return torqueSource === undefined ? torque : html`${torque} <small>source: ${torqueSource}</small>`;
 }
 
 export function parts({ parts, fasteners }: ModuleProcedure): Html | undefined {
   if (parts.size === 0) return undefined;
+  const columns: readonly Column<ModulePart>[] = [
+    { name: "Part", kind: "head", value: (part) => html`${part.name}${small(partRemarks(part, parts))}` },
+    { name: "Held by", value: (part) => holds(part, fasteners) },
+    { name: "Kept", value: ({ keep }) => keep },
+  ];
   return html`<h3>Parts</h3>
-<table class="ruled parts">
-<thead><tr><th scope="col">Part</th><th scope="col">Held by</th><th scope="col">Kept</th></tr></thead>
-<tbody>
-${[...parts.values()].map(
-  (part) =>
-    html`<tr><th scope="row">${part.name}${partRemarks(part, parts)}</th><td data-name="Held by">${holds(part, fasteners)}</td><td data-name="Kept">${part.keep ?? "—"}</td></tr>\n`,
-)}</tbody>
-</table>
-`;
+${ruledTable("parts", columns, [...parts.values()])}`;
 }
 
-function partRemarks(part: ModulePart, parts: ModuleProcedure["parts"]): Html | undefined {
+function partRemarks(part: ModulePart, parts: ModuleProcedure["parts"]): (string | undefined)[] {
   const nameOf = (id: string) => parts.get(id)?.name ?? id;
-  const said = [
+  return [
     part.in === undefined ? undefined : `in the ${nameOf(part.in)}`,
     part.replaces === undefined ? undefined : `takes the place of the ${nameOf(part.replaces)}`,
     part.note,
-  ].filter((each) => each !== undefined);
+  ];
+}
+
+function small(remarks: readonly (string | undefined)[]): Html | undefined {
+  const said = remarks.filter((each) => each !== undefined);
   return said.length === 0 ? undefined : html` <small>${said.map(sentence).join(" ")}</small>`;
 }
 
 function holds({ heldBy }: ModulePart, sets: ModuleProcedure["fasteners"]): string {
-  return heldBy.size === 0 ? "—" : [...heldBy].map(([id, hold]) => holdWords(hold, sets.get(id)!)).join("; ");
+  return [...heldBy].map(([id, hold]) => holdWords(hold, sets.get(id)!)).join("; ");
 }
 
 /** "motor bolts: 2 out, 1 slack"; "board screws" where all of them must be out. */

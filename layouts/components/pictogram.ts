@@ -4,9 +4,12 @@ import type { GhsPictogram, Substance } from "../../src/model/sheet.ts";
 import { pictogramNames } from "../ghs.ts";
 import { type Html, html } from "../html.ts";
 
-export function pictograms(codes: readonly GhsPictogram[], from: Address): Html | undefined {
+/** `size` in pixels. */
+export function pictograms(codes: readonly GhsPictogram[], from: Address, size = 44): Html | undefined {
   if (codes.length === 0) return undefined;
-  return html`<span class="pictograms">${codes.map((code) => html`<img src="${linkToFile(from, `assets/${code.toLowerCase()}.svg`)}" width="44" height="44" alt="${code}, ${pictogramNames[code]}">`)}</span>`;
+  const picture = (code: GhsPictogram) =>
+    html`<img src="${linkToFile(from, `assets/${code.toLowerCase()}.svg`)}" width="${size}" height="${size}" alt="${code}, ${pictogramNames[code]}">`;
+  return html`<span class="pictograms">${codes.map(picture)}</span>`;
 }
 
 /** The signal word of the label, said to be that, so that nobody takes it for the task's. */

@@ -2,23 +2,34 @@
 import { type Address, linkTo } from "../../src/model/address.ts";
 import { type Hazard, signalWords } from "../../src/model/sheet.ts";
 import { type Html, html } from "../html.ts";
-import { capital, sentence } from "../words.ts";
-import { alertSymbol } from "./alert-symbol.ts";
+import { sentence } from "../words.ts";
+import { signalWord } from "./signal-word.ts";
 
 /** `from` is the page it stands on, for the link to the hazard's sheet. */
 export function safetyMessage(hazard: Hazard, from: Address): Html {
-  return html`<div class="message message-${hazard.signal}">
-<p class="message-word">${hazard.signal === "notice" ? undefined : alertSymbol}${capital(hazard.signal)}</p>
-<div class="message-text"><p><a href="${linkTo(from, { kind: "hazard", id: hazard.id })}">${hazard.title}</a></p>
-${hazardText(hazard)}</div>
-</div>
-`;
+  return message(
+    hazard,
+    from,
+    html`<p>${sentence(hazard.hazard)} <strong>${sentence(hazard.consequence)}</strong></p>
+<ul>${hazard.avoid.map((way) => html`<li>${way}</li>`)}</ul>`,
+  );
 }
 
-/** The three parts that every safety message has. */
-export function hazardText({ hazard, consequence, avoid }: Hazard): Html {
-  return html`<p>${sentence(hazard)} <strong>${sentence(consequence)}</strong></p>
-<ul>${avoid.map((way) => html`<li>${way}</li>`)}</ul>`;
+/** Without the ways to avoid it, which `at` shows: for a hazard that the reader has just met in full. */
+export function shortSafetyMessage(hazard: Hazard, from: Address, at: string): Html {
+  return message(
+    hazard,
+    from,
+    html`<p><strong>${sentence(hazard.consequence)}</strong> <a href="#${at}">How to avoid it</a></p>`,
+  );
+}
+
+function message({ id, signal, title }: Hazard, from: Address, text: Html): Html {
+  return html`<div class="message">
+<p class="message-head">${signalWord(signal)} <a href="${linkTo(from, { kind: "hazard", id })}">${title}</a></p>
+${text}
+</div>
+`;
 }
 
 /** Gravest first; equal ones keep their order. */

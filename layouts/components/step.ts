@@ -1,5 +1,4 @@
 /** One step: its number in the margin, what guards it, what is done, what is checked; beside it the tray. */
-
 import type { Tray } from "../../src/engine/procedure/tray.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { ModuleStep } from "../../src/model/module.ts";
@@ -11,10 +10,11 @@ import { tray } from "../tray/tray.ts";
 import { duration } from "../words.ts";
 import { acts } from "./acts.ts";
 import { figure } from "./figure.ts";
+import { lines } from "./lines.ts";
 import { needs } from "./needs.ts";
-import { protection } from "./protection.ts";
+import { wasted, worn } from "./protection.ts";
 import { record, recorded } from "./record.ts";
-import { byGravity, safetyMessage } from "./safety-message.ts";
+import { byGravity, safetyMessage, shortSafetyMessage } from "./safety-message.ts";
 import { stepSupplies } from "./step-supplies.ts";
 import { signs, troubles } from "./teaching.ts";
 
@@ -24,18 +24,27 @@ export interface StepPage {
   readonly book: Book;
   readonly from: Address;
   readonly numbers: ReadonlyMap<string, number>;
+  /** True where steps are seen one at a time, so that each has to bear its safety messages in full. */
+  readonly isApart?: boolean;
 }
 
-/** `before` is the tray before the step, `account` that after it. */
-export function step(view: StepView, before: Tray, account: TrayAccount, page: StepPage): Html {
+/** What a step stands on. */
+export interface StepPlace {
+  /** The tray before the step. */
+  readonly before: Tray;
+  /** The printed tray after it. */
+  readonly account: TrayAccount;
+  /** Hazards of the step that the reader has not met in full in this phase. */
+  readonly fresh: ReadonlySet<string>;
+}
+
+export function step(view: StepView, place: StepPlace, page: StepPage): Html {
   const { step, number } = view;
-  const { module } = page.view;
   return html`<section class="step" id="${step.id}">
 <div class="step-body">
-<h3><span class="step-number">${number}</span> ${step.title}</h3>
-${marks(step)}${needs(view, page.numbers)}${guards(step, page)}${acts(step, before, module.procedure)}${recorded(view, page.numbers)}${record(view, page.numbers)}<div class="prose">${page.book.prose(step.section, module.path, page.from)}</div>
-${step.figure === undefined ? undefined : figure(step.figure, page.book, page.from)}${signs(step)}${troubles(step)}${protection(step, ["waste"])}${afterwards(step)}</div>
-${tray(account, number)}
+<h3><span class="step-number">${number} </span>${step.title}</h3>
+${marks(step)}${needs(view, page.numbers)}${guards(step, place.fresh, page)}${work(view, place, page)}${lines([...signs(step), ...troubles(step), wasted(step)])}${afterwards(step)}</div>
+${tray(place.account, number)}
 </section>
 `;
 }
@@ -46,21 +55,31 @@ function marks({ time, critical }: ModuleStep): Html | undefined {
     time > 0 ? duration(time) : undefined,
     critical ? html`<strong>Critical: a mistake here ruins or hurts</strong>` : undefined,
   ];
-  const line = join(words, ". ");
+  const line = join(words, " · ");
   return line.text === "" ? undefined : html`<p class="marks">${line}</p>\n`;
 }
 
 /** Everything that has to be read before the work of the step. */
-function guards(step: ModuleStep, { book, from, view }: StepPage): Html {
+function guards(step: ModuleStep, fresh: ReadonlySet<string>, { book, from, view }: StepPage): Html {
   const hazards = step.hazards.map((id) => book.hazards.get(id)?.sheet).filter((each) => each !== undefined);
-  return html`${byGravity(hazards).map((each) => safetyMessage(each, from))}${gate(step, book)}${protection(step, ["wear", "neverWear"])}${stepSupplies(step, view.module, book, from)}`;
+  return html`${byGravity(hazards).map((each) => (fresh.has(each.id) ? safetyMessage(each, from) : shortSafetyMessage(each, from, "_safety")))}${gate(step, book)}${lines([...worn(step), ...stepSupplies(step, view.module, book, from)])}`;
 }
 
 function gate({ conditions }: ModuleStep, book: Book): Html | undefined {
   if (conditions.length === 0) return undefined;
   const names = conditions.map((id) => book.site.programme.conditions.get(id)?.name ?? id);
-  return html`<p class="gate">Only where this was <a href="#_conditions">looked for</a> and is absent: ${names.join("; ")}.</p>
+  return html`<p class="gate">Not while <a href="#_conditions">unknown</a>: ${names.join("; ")}</p>
 `;
+}
+
+function work(
+  view: StepView,
+  { before }: StepPlace,
+  { view: { module }, book, from, numbers }: StepPage,
+): Html {
+  const { step } = view;
+  return html`${acts(step, before, module.procedure)}${recorded(view, numbers)}${record(view, numbers)}<div class="prose">${book.prose(step.section, module.path, from)}</div>
+${step.figure === undefined ? undefined : figure(step.figure, book, from)}`;
 }
 
 function afterwards({ wait, stop }: ModuleStep): Html | undefined {

@@ -1,5 +1,4 @@
 /** The steps, phase by phase, with the plain prose among them. */
-
 import { startingTray } from "../../src/engine/procedure/tray.ts";
 import { anchorOf } from "../../src/model/link.ts";
 import type { StepView } from "../../src/model/site.ts";
@@ -9,16 +8,32 @@ import { isStep, type PhaseOfWork } from "../phases.ts";
 import { trayAccounts } from "../tray/account.ts";
 import { counted, duration } from "../words.ts";
 import { plainSection } from "./plain-section.ts";
-import { type StepPage, step } from "./step.ts";
+import { type StepPage, type StepPlace, step } from "./step.ts";
 
 export function work(phases: readonly PhaseOfWork[], page: StepPage): Html {
   const accounts = trayAccounts(page.view);
   const trays = [startingTray(page.view.module.procedure), ...page.view.steps.map((each) => each.tray)];
+  const fresh = new Map(phases.flatMap(freshHazards));
+  const place = ({ step, number }: StepView): StepPlace => ({
+    before: trays[number - 1]!,
+    account: accounts[number - 1]!,
+    fresh: page.isApart ? new Set(step.hazards) : fresh.get(step.id)!,
+  });
   const show = (item: StepView | Section) =>
     isStep(item)
-      ? step(item, trays[item.number - 1]!, accounts[item.number - 1]!, page)
+      ? step(item, place(item), page)
       : plainSection(item, anchorOf(item), page.view.module.path, page.book, page.from, 1);
   return html`${phases.map((phase) => html`${heading(phase)}${phase.items.map(show)}`)}`;
+}
+
+/** For each step of a phase, the hazards that none of the phase's earlier steps names. */
+function freshHazards({ steps }: PhaseOfWork): (readonly [string, ReadonlySet<string>])[] {
+  const met = new Set<string>();
+  return steps.map(({ step }) => {
+    const fresh = new Set(step.hazards.filter((id) => !met.has(id)));
+    for (const id of fresh) met.add(id);
+    return [step.id, fresh] as const;
+  });
 }
 
 function heading({ title, steps }: PhaseOfWork): Html {

@@ -1,10 +1,11 @@
 /** The operation sheet of a module: everything from the title block to the sources on one page. */
 
-import { type Address, linkTo } from "../../src/model/address.ts";
+import type { Address } from "../../src/model/address.ts";
 import { anchorOf } from "../../src/model/link.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
 import { afterWork } from "../components/after-work.ts";
+import { atAGlance } from "../components/at-a-glance.ts";
 import { beforeWork } from "../components/before-work.ts";
 import { orderOfWork } from "../components/order-of-work.ts";
 import { fasteners, parts } from "../components/parts-list.ts";
@@ -31,7 +32,7 @@ export function modulePage(view: ModuleView, book: Book): string {
     description: module.summary,
     main: html`<div class="sheet">
 ${titleBlock(module, book.site.programme, view.steps.length > 0 ? "Operation sheet" : "Bench knowledge")}
-${otherViews(view, from)}${body(view, book, from)}</div>`,
+${body(view, book, from)}</div>`,
   });
 }
 
@@ -41,7 +42,9 @@ function body(view: ModuleView, book: Book, from: Address): Html {
   const numbers = new Map(view.steps.map(({ step, number }) => [step.id, number]));
   const plain = (sections: typeof before) =>
     sections.map((each) => plainSection(each, anchorOf(each), module.path, book, from));
-  return html`${plain(introduction)}${safety(view, book, from)}${beforeWork(view, book, from)}${group("Tools and substances", "_supplies", [tools(view, book, from), substances(view, book, from)])}${group("Parts and fasteners", "_parts", [fasteners(module.procedure), parts(module.procedure)])}${plain(before)}${phases.length === 0 ? undefined : orderOfWork(phases)}${work(phases, { view, book, from, numbers })}${afterWork(module)}${plain(after)}${precedence(view)}${sources(module.sources)}`;
+  return html`<div class="opening">
+${atAGlance(view, book, from)}${plain(introduction)}</div>
+${safety(view, book, from)}${beforeWork(view, book, from)}${group("Tools and substances", "_supplies", [tools(view, book, from), substances(view, book, from)])}${group("Parts and fasteners", "_parts", [fasteners(module.procedure), parts(module.procedure)])}${plain(before)}${phases.length === 0 ? undefined : orderOfWork(phases)}${work(phases, { view, book, from, numbers })}${afterWork(module)}${plain(after)}${precedence(view)}${sources(module.sources)}`;
 }
 
 /** A section of the sheet; nothing where all that would stand in it is missing. */
@@ -53,24 +56,11 @@ ${content}</section>
 `;
 }
 
-function otherViews({ module, steps, practices, quiz }: ModuleView, from: Address): Html | undefined {
-  const views = [
-    steps.length > 0 && { kind: "bench" as const, name: "At the bench, one step at a time" },
-    practices.length > 0 && { kind: "practice" as const, name: "Practise the order" },
-    quiz !== undefined && { kind: "quiz" as const, name: "Sit the quiz" },
-  ].filter((each) => each !== false);
-  if (views.length === 0) return undefined;
-  return html`<nav class="views" aria-label="This module">
-<ul>${views.map(({ kind, name }) => html`<li><a href="${linkTo(from, { kind, id: module.id })}">${name}</a></li>`)}</ul>
-</nav>
-`;
-}
-
 function precedence(view: ModuleView): Html | undefined {
   if (view.precedence.pairs.length === 0) return undefined;
   return html`<section class="group precedence" aria-labelledby="_precedence">
 <h2 id="_precedence">What must come before what</h2>
-<p>A line leads from a step to one that can only come after it. A heavy line with an alert mark is critical. Steps not joined by any way of lines may change places.</p>
+<p>A line leads from a step to one that can only come after it. A heavy line with an alert mark is critical; so is a step in a heavy box. Steps not joined by any way of lines may change places.</p>
 ${drawing(view)}
 ${precedenceWords(view)}
 </section>

@@ -4,8 +4,8 @@ import { anchorOf } from "../../src/model/link.ts";
 import type { Sheet } from "../../src/model/sheet.ts";
 import type { SheetView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
-import { hazardFacts } from "../components/hazard-facts.ts";
 import { plainSection } from "../components/plain-section.ts";
+import { safetyMessage } from "../components/safety-message.ts";
 import { sheetHead } from "../components/sheet-head.ts";
 import { substanceFacts } from "../components/substance-facts.ts";
 import { toolFacts } from "../components/tool-facts.ts";
@@ -29,5 +29,5 @@ ${sheetHead(sheet)}${facts(sheet, book, from)}${sheet.sections.map((section) => 
 
 function facts(sheet: Sheet, book: Book, from: Address): Html | undefined {
   if (sheet.kind === "tool") return toolFacts(sheet);
-  return sheet.kind === "substance" ? substanceFacts(sheet, book, from) : hazardFacts(sheet, from);
+  return sheet.kind === "substance" ? substanceFacts(sheet, book, from) : safetyMessage(sheet, from);
 }

@@ -3,11 +3,11 @@ import { type Address, linkTo } from "../../src/model/address.ts";
 import { type Sheet, signalWords } from "../../src/model/sheet.ts";
 import type { SheetView } from "../../src/model/site.ts";
 import type { Book, SheetOf } from "../book.ts";
-import { alertSymbol } from "../components/alert-symbol.ts";
 import { labelWord, pictograms } from "../components/pictogram.ts";
+import { signalWord } from "../components/signal-word.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
-import { capital, counted } from "../words.ts";
+import { counted } from "../words.ts";
 
 export interface SheetList {
   readonly id: "tools" | "substances" | "hazards";
@@ -49,16 +49,13 @@ export const sheetLists: readonly SheetList[] = [
     rows: (book) =>
       sorted(book.hazards)
         .sort((a, b) => signalWords.indexOf(a.sheet.signal) - signalWords.indexOf(b.sheet.signal))
-        .map((view) => ({ view, mark: signal(view.sheet.signal) })),
+        .map((view) => ({ view, mark: signalWord(view.sheet.signal) })),
   },
 ];
 
 function sorted<S extends Sheet>(sheets: ReadonlyMap<string, SheetOf<S>>): SheetOf<S>[] {
   return [...sheets.values()].sort((a, b) => a.sheet.title.localeCompare(b.sheet.title));
 }
-
-const signal = (word: (typeof signalWords)[number]) =>
-  html`<span class="signal signal-${word}">${word === "notice" ? undefined : alertSymbol}${capital(word)}</span>`;
 
 export function sheetListPage(list: SheetList, book: Book): string {
   const from: Address = { kind: "plain", id: list.id };

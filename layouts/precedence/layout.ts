@@ -68,11 +68,12 @@ function place(rows: readonly Knot[][], gap: number): void {
       row.map(() => 0),
       gap,
     );
-  for (let sweep = 0; sweep < sweeps; sweep++) {
-    for (const row of sweep % 2 === 0 ? rows : [...rows].reverse()) {
+  for (let sweep = 0; sweep <= sweeps; sweep++) {
+    const side = sweep % 2 === 0 ? "above" : "below";
+    for (const row of side === "above" ? rows : [...rows].reverse()) {
       setApart(
         row,
-        row.map((each) => mean([...each.above, ...each.below].map((near) => near.x)) ?? each.x),
+        row.map((each) => mean(each[side].map((near) => near.x)) ?? each.x),
         gap,
       );
     }

@@ -5,11 +5,13 @@ import type { ModuleView } from "../../src/model/site.ts";
 
 export interface Entry {
   readonly name: string;
+  /** What the module says more exactly of where it is kept. */
+  readonly detail: string | undefined;
   readonly count: number;
   /** What the step added (positive) or took back (negative). */
   readonly change: number;
-  /** A fastener set of which each goes back into its own hole. */
-  readonly matched: boolean;
+  /** Of a fastener set of which each goes back into its own hole: how many numbered places it has. */
+  readonly numbered: number | undefined;
 }
 
 export interface Compartment {
@@ -33,7 +35,8 @@ export interface TrayAccount {
 }
 
 /** Where a thing stands that the module names no place for. */
-const unnamedPlace = "Off the machine";
+const unnamedPlace = "off the machine";
+const toBeFitted = "to be fitted";
 
 /**
  * The printed account after each step, in the written order. A thing stands in the same order in all of them: that in
@@ -68,19 +71,16 @@ function account(
   const places = new Map<string, Entry[]>();
   let total = 0;
   for (const id of order) {
-    const thing = procedure.parts.get(id) ?? procedure.fasteners.get(id)!;
     const entry = entryOf(id, procedure, outOf(id, before), outOf(id, after));
     total += entry.count;
     if (entry.count === 0 && entry.change === 0) continue;
-    const place = thing.keep ?? unnamedPlace;
+    const { place } = keptAt(id, procedure);
     places.set(place, [...(places.get(place) ?? []), entry]);
   }
   return {
     total,
     compartments: [...places].map(([place, entries]) => ({ place, entries })),
-    slack: [...procedure.fasteners.keys()]
-      .map((id) => entryOf(id, procedure, before.sets.get(id)?.slack ?? 0, after.sets.get(id)?.slack ?? 0))
-      .filter((entry) => entry.count > 0 || entry.change < 0),
+    slack: slackEntries(procedure, before, after),
     states: [...procedure.states.values()].map(({ id, name }) =>
       stateOf(name, before.states.get(id), after.states.get(id)),
     ),
@@ -90,7 +90,29 @@ function account(
 function entryOf(id: string, procedure: ModuleProcedure, before: number, after: number): Entry {
   const set = procedure.fasteners.get(id);
   const name = procedure.parts.get(id)?.name ?? set?.name ?? id;
-  return { name, count: after, change: after - before, matched: set?.matched ?? false };
+  const numbered = set?.matched && set.count > 1 ? set.count : undefined;
+  return { name, detail: keptAt(id, procedure).detail, count: after, change: after - before, numbered };
+}
+
+/** "tray 2, on a card" is the compartment "tray 2" and the detail "on a card". */
+function keptAt(
+  id: string,
+  { parts, fasteners }: ModuleProcedure,
+): { place: string; detail: string | undefined } {
+  const thing = parts.get(id) ?? fasteners.get(id);
+  const unnamed = parts.get(id)?.replaces === undefined ? unnamedPlace : toBeFitted;
+  const [, place, detail] = /^([^,;:]+)[,;:]\s*(.+)$/s.exec(thing?.keep ?? unnamed) ?? [];
+  return { place: place ?? thing?.keep ?? unnamed, detail };
+}
+
+function slackEntries(procedure: ModuleProcedure, before: Tray, after: Tray): Entry[] {
+  const slackOf = (id: string, tray: Tray) => tray.sets.get(id)?.slack ?? 0;
+  return [...procedure.fasteners.values()]
+    .map(({ id, name }) => {
+      const count = slackOf(id, after);
+      return { name, detail: undefined, numbered: undefined, count, change: count - slackOf(id, before) };
+    })
+    .filter((entry) => entry.count > 0 || entry.change < 0);
 }
 
 function stateOf(name: string, before = "", after = ""): StateEntry {

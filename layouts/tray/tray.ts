@@ -12,7 +12,10 @@ ${account.compartments.map(({ place, entries }) => compartment(place, entries))}
 }
 
 function compartment(place: string, entries: readonly Entry[]): Html {
-  return html`<div><dt>${place}</dt>${entries.map(line)}</div>\n`;
+  const [only, ...others] = entries;
+  if (only?.detail === undefined || others.length > 0)
+    return html`<div><dt>${place}</dt>${entries.map(line)}</div>\n`;
+  return html`<div><dt>${place}, ${only.detail}</dt>${line({ ...only, detail: undefined })}</div>\n`;
 }
 
 function totalOf({ total }: TrayAccount): Html {
@@ -29,8 +32,11 @@ function slack(entries: readonly Entry[]): Html | undefined {
     : html`<div class="tray-slack"><dt>Slack, on the machine</dt>${entries.map(line)}</div>\n`;
 }
 
-function line({ name, count, change, matched }: Entry): Html {
-  return html`<dd${changeClass(change)}><b>${count}</b> <span>${name}${matched ? ", each to its own hole" : ""}</span>${changeMark(change)}</dd>`;
+function line({ name, detail, count, change, numbered }: Entry): Html {
+  const notes = [detail, numbered === undefined ? undefined : `numbered 1 to ${numbered}`].filter(
+    (note) => note !== undefined,
+  );
+  return html`<dd${changeClass(change)}><b>${count}</b> <span>${name}${notes.length === 0 ? undefined : html` <small>${notes.join("; ")}</small>`}</span>${changeMark(change)}</dd>`;
 }
 
 const changeClass = (change: number) =>

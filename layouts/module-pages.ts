@@ -1,0 +1,26 @@
+/** The pages that a module may have besides its operation sheet. */
+import type { ModuleView } from "../src/model/site.ts";
+
+export interface ModulePage {
+  readonly kind: "bench" | "practice" | "quiz";
+  readonly name: string;
+  /** What one does there. */
+  readonly phrase: string;
+  readonly has: (view: ModuleView) => boolean;
+}
+
+export const modulePages: readonly ModulePage[] = [
+  {
+    kind: "bench",
+    name: "Bench",
+    phrase: "At the bench, a step at a time",
+    has: ({ steps }) => steps.length > 0,
+  },
+  {
+    kind: "practice",
+    name: "Practice",
+    phrase: "Practise the order",
+    has: ({ practices }) => practices.length > 0,
+  },
+  { kind: "quiz", name: "Quiz", phrase: "Sit the quiz", has: ({ quiz }) => quiz !== undefined },
+];
