@@ -1,7 +1,8 @@
 /** Serves a folder below a path of any depth, as a plain static host does. */
+
+import { readFile } from "node:fs/promises";
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
-import { readFile } from "node:fs/promises";
 import { extname, join, normalize, sep } from "node:path";
 
 export interface StaticServer {

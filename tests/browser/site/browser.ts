@@ -51,12 +51,15 @@ function watchFor(page: Page, base: string): string[] {
   page.on("console", (message) => {
     if (["error", "warning"].includes(message.type())) troubles.push(`console: ${message.text()}`);
   });
-  page.on("requestfailed", (request) => troubles.push(`failed: ${request.url()} ${request.failure()?.errorText}`));
+  page.on("requestfailed", (request) =>
+    troubles.push(`failed: ${request.url()} ${request.failure()?.errorText}`),
+  );
   page.on("response", (response) => {
     if (response.status() >= 400) troubles.push(`${response.status()}: ${response.url()}`);
   });
   page.on("request", (request) => {
-    if (!request.url().startsWith(base) && !request.url().startsWith("data:")) troubles.push(`elsewhere: ${request.url()}`);
+    if (!request.url().startsWith(base) && !request.url().startsWith("data:"))
+      troubles.push(`elsewhere: ${request.url()}`);
   });
   return troubles;
 }

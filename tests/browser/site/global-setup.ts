@@ -34,7 +34,13 @@ export default async function setup(project: TestProject): Promise<() => Promise
 }
 
 async function buildDemo(to: string): Promise<string> {
-  const { code, stdout, stderr } = await runTool(["build", "--content", join(projectDir, "content"), "--to", to]);
+  const { code, stdout, stderr } = await runTool([
+    "build",
+    "--content",
+    join(projectDir, "content"),
+    "--to",
+    to,
+  ]);
   if (code !== 0) throw new Error(`the demo can't be built:\n${stdout}${stderr}`);
   return to;
 }

@@ -13,7 +13,9 @@ export interface SitePage {
 }
 
 export function sitePages(folder: string = inject("siteDir")): SitePage[] {
-  const files = readdirSync(folder, { recursive: true, encoding: "utf8" }).map((file) => file.replaceAll("\\", "/"));
+  const files = readdirSync(folder, { recursive: true, encoding: "utf8" }).map((file) =>
+    file.replaceAll("\\", "/"),
+  );
   return files
     .filter((file) => file.endsWith(".html"))
     .sort()

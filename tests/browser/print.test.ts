@@ -1,0 +1,54 @@
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { runCommand } from "../support/run-command.ts";
+import { withBrowser } from "./site/browser.ts";
+import { pageOfEachKind } from "./site/pages.ts";
+
+const visitor = withBrowser();
+const printed = pageOfEachKind();
+
+test.each(printed)("$kind ($path) prints what it says, without its navigation", async ({ path }) => {
+  const { page } = await visitor.open(path);
+  const heading = await page.getByRole("heading", { level: 1 }).innerText();
+  await page.emulateMedia({ media: "print" });
+  expect(await page.getByRole("heading", { level: 1 }).isVisible()).toBe(true);
+  for (const navigation of await page.locator("nav").all()) expect(await navigation.isVisible()).toBe(false);
+  const { pages, text } = await printOf(page);
+  expect(pages).toBeGreaterThan(0);
+  // Lines are broken elsewhere on paper, and soft hyphens are drawn.
+  if (text !== undefined) expect(joined(text)).toContain(joined(heading));
+  await page.context().close();
+});
+
+test("the operation sheet prints every step with its tray", async () => {
+  const { path } = printed.find(({ kind }) => kind === "module")!;
+  const { page } = await visitor.open(path);
+  const trays = await page.getByText(/^On the tray after step \d+$/).count();
+  expect(trays).toBeGreaterThan(5);
+  await page.emulateMedia({ media: "print" });
+  for (const tray of await page.getByText(/^On the tray after step \d+$/).all())
+    expect(await tray.isVisible()).toBe(true);
+  const { pages, text } = await printOf(page);
+  expect(pages).toBeGreaterThan(1);
+  if (text !== undefined) expect(joined(text).match(/onthetrayafterstep/gi)).toHaveLength(trays);
+});
+
+const joined = (text: string): string => text.replaceAll(/[\s\u00ad\u2010-]+/g, "").toLowerCase();
+
+/** How many pages it makes on A4, and its text where `pdftotext` is installed. */
+async function printOf(page: Page): Promise<{ pages: number; text: string | undefined }> {
+  const folder = await mkdtemp(join(tmpdir(), "print-"));
+  try {
+    const pdf = await page.pdf({ path: join(folder, "page.pdf"), format: "A4" });
+    const pages = pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+    const read = await runCommand("pdftotext", ["-layout", join(folder, "page.pdf"), "-"]).catch(
+      () => undefined,
+    );
+    return { pages, text: read?.code === 0 ? read.stdout : undefined };
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+}
