@@ -1,4 +1,3 @@
-#!/usr/bin/env tsx
 /** The entry of the program. */
 import { run } from "./run.ts";
 
