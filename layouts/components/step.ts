@@ -43,7 +43,7 @@ export function step(view: StepView, place: StepPlace, page: StepPage): Html {
   return html`<section class="step" id="${step.id}">
 <div class="step-body">
 <h3><span class="step-number">${number} </span>${step.title}</h3>
-${marks(step)}${needs(view, page.numbers)}${guards(step, place.fresh, page)}${work(view, place, page)}${lines([...signs(step), ...troubles(step), wasted(step)])}${afterwards(step)}</div>
+${marks(step)}${needs(view, page.numbers)}${guards(step, place.fresh, page)}${work(view, place, page)}${lines([...signs(step), ...troubles(step), wasted(step)], "long")}${afterwards(step)}</div>
 ${tray(place.account, number)}
 </section>
 `;

@@ -7,15 +7,21 @@ export function tray(account: TrayAccount, number: number): Html {
   return html`<figure class="tray">
 <figcaption>On the tray after step ${number}</figcaption>
 <dl>
-${account.compartments.map(({ place, entries }) => compartment(place, entries))}${totalOf(account)}${slack(account.slack)}${account.states.map(state)}</dl>
+${account.compartments.map(({ place, entries }) => compartment(place, entries))}${totalOf(account)}${account.slack.length === 0 ? undefined : section("Slack, on the machine", account.slack)}${account.states.map(state)}</dl>
 </figure>`;
 }
 
+/** Where its one entry says more exactly where it is, the compartment says it. */
 function compartment(place: string, entries: readonly Entry[]): Html {
   const [only, ...others] = entries;
-  if (only?.detail === undefined || others.length > 0)
-    return html`<div><dt>${place}</dt>${entries.map(line)}</div>\n`;
-  return html`<div><dt>${place}, ${only.detail}</dt>${line({ ...only, detail: undefined })}</div>\n`;
+  if (only?.detail === undefined || others.length > 0) return section(place, entries);
+  return section(`${place}, ${only.detail}`, [{ ...only, detail: undefined }]);
+}
+
+/** Sections in which something changed are marked: on a small screen only they stand line by line. */
+function section(name: string, entries: readonly Entry[]): Html {
+  const isChanged = entries.some(({ change }) => change !== 0);
+  return html`<div${isChanged ? html` class="changed"` : undefined}><dt>${name}</dt>${entries.map(line)}</div>\n`;
 }
 
 function totalOf({ total }: TrayAccount): Html {
@@ -24,12 +30,6 @@ function totalOf({ total }: TrayAccount): Html {
       ? html`<b>0</b> <span>Empty: everything is back on</span>`
       : html`<b>${total}</b> <span>in all</span>`;
   return html`<div class="tray-total"><dt>Total</dt><dd>${words}</dd></div>\n`;
-}
-
-function slack(entries: readonly Entry[]): Html | undefined {
-  return entries.length === 0
-    ? undefined
-    : html`<div class="tray-slack"><dt>Slack, on the machine</dt>${entries.map(line)}</div>\n`;
 }
 
 function line({ name, detail, count, change, numbered }: Entry): Html {

@@ -1,5 +1,10 @@
 /** Every page of the site, and what makes it. */
 import type { Book } from "../../layouts/book.ts";
+import { benchPage } from "../../layouts/interactive/bench.ts";
+import { practicePage } from "../../layouts/interactive/practice.ts";
+import { quizPage } from "../../layouts/interactive/quiz.ts";
+import { searchPage } from "../../layouts/interactive/search.ts";
+import { type ModulePage, modulePages } from "../../layouts/module-pages.ts";
 import { aboutPage } from "../../layouts/pages/about.ts";
 import { homePage } from "../../layouts/pages/home.ts";
 import { modulePage } from "../../layouts/pages/module.ts";
@@ -10,19 +15,25 @@ import { type Address, fileOf } from "../model/address.ts";
 import type { ModuleView } from "../model/site.ts";
 import type { Page, PageGroup } from "./eleventy.ts";
 
-/** A page that a module may have. */
-interface ModulePage {
-  readonly kind: Extract<Address["kind"], "module" | "bench" | "practice" | "quiz">;
-  readonly has: (view: ModuleView) => boolean;
-  readonly make: (view: ModuleView, book: Book) => string;
-}
+type MakeModulePage = (view: ModuleView, book: Book) => string;
 
-const modulePages: readonly ModulePage[] = [{ kind: "module", has: () => true, make: modulePage }];
+const makers: Readonly<Record<ModulePage["kind"], MakeModulePage>> = {
+  bench: benchPage,
+  practice: practicePage,
+  quiz: quizPage,
+};
+
+/** The operation sheet, which every module has, and the pages that it may have. */
+const ofModule: readonly { kind: Address["kind"]; has: ModulePage["has"]; make: MakeModulePage }[] = [
+  { kind: "module", has: () => true, make: modulePage },
+  ...modulePages.map(({ kind, has }) => ({ kind, has, make: makers[kind] })),
+];
 
 const plainPages: readonly { readonly id: string; readonly make: (book: Book) => string }[] = [
   { id: "", make: homePage },
   { id: "modules", make: modulesPage },
   { id: "about", make: aboutPage },
+  { id: "search", make: searchPage },
   ...sheetLists.map((list) => ({ id: list.id, make: (book: Book) => sheetListPage(list, book) })),
 ];
 
@@ -37,7 +48,7 @@ export function pageGroups(book: Book): PageGroup[] {
         page({ kind: view.sheet.kind, id: view.sheet.id }, () => sheetPage(view, book)),
       ),
     },
-    ...modulePages.map(({ kind, has, make }) => ({
+    ...ofModule.map(({ kind, has, make }) => ({
       name: kind,
       pages: modules.filter(has).map((view) => page({ kind, id: view.module.id }, () => make(view, book))),
     })),
