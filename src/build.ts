@@ -35,7 +35,12 @@ export async function buildSite(contentDir: string, siteDir: string): Promise<Bu
   if (diagnostics.some(({ severity }) => severity === "error")) return result(0);
   const site = derive(content);
   const pages = await swapIn(resolve(siteDir), async (outDir) => {
-    const assets = await bundle(site.search, { outDir, layoutsDir: tool("../layouts"), browserDir: tool("./browser"), minify: true });
+    const assets = await bundle(site.search, {
+      outDir,
+      layoutsDir: tool("../layouts"),
+      browserDir: tool("./browser"),
+      minify: true,
+    });
     return render(site, assets, { contentDir, outDir });
   });
   return result(pages);

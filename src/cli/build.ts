@@ -5,7 +5,11 @@ import { reportJson } from "../report/json.ts";
 import { type Call, type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
 import { contentFolder, hasErrors, printReport } from "./content.ts";
 
-export const toOption = { type: "string", value: "DIR", help: "where the site goes (default: _site)" } as const;
+export const toOption = {
+  type: "string",
+  value: "DIR",
+  help: "where the site goes (default: _site)",
+} as const;
 
 export const build: Command = {
   name: "build",
@@ -16,9 +20,16 @@ export const build: Command = {
     const result = await runBuild(contentFolder(call), siteFolder(call));
     if (result.diagnostics.length > 0 && !call.flag("json")) printReport(result, output);
     const failed = hasErrors(result.diagnostics);
-    if (call.flag("json")) printJson(output, failed ? reportJson(result.diagnostics) : { ...result.summary, ...reportJson(result.diagnostics) });
+    if (call.flag("json"))
+      printJson(
+        output,
+        failed ? reportJson(result.diagnostics) : { ...result.summary, ...reportJson(result.diagnostics) },
+      );
     else if (failed) output.err("Nothing is built; the last good site stands as it was.\n");
-    else output.out(`${result.summary.pages} pages of ${result.summary.modules} modules in ${result.summary.ms} ms: ${join(siteFolder(call), "index.html")}\n`);
+    else
+      output.out(
+        `${result.summary.pages} pages of ${result.summary.modules} modules in ${result.summary.ms} ms: ${join(siteFolder(call), "index.html")}\n`,
+      );
     return failed ? 1 : 0;
   },
 };
@@ -28,7 +39,9 @@ export function siteFolder(call: Call): string {
   const site = resolve(call.text("to") ?? "_site");
   const content = contentFolder(call);
   if (`${content}/`.startsWith(`${site}/`) || `${site}/`.startsWith(`${content}/`)) {
-    throw new WrongCall(`The site can't be built at ${site}: it and the content folder ${content} lie in one another.`);
+    throw new WrongCall(
+      `The site can't be built at ${site}: it and the content folder ${content} lie in one another.`,
+    );
   }
   return site;
 }

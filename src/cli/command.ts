@@ -38,14 +38,28 @@ export class WrongCall extends Error {}
 /** The content or a file is wrong: the command ends with 1. */
 export class BadInput extends Error {}
 
-export const contentOption = { type: "string", value: "DIR", help: "the content folder (default: content)" } as const;
-export const jsonOption = { type: "boolean", help: "print one JSON value on standard output and nothing else" } as const;
+export const contentOption = {
+  type: "string",
+  value: "DIR",
+  help: "the content folder (default: content)",
+} as const;
+export const jsonOption = {
+  type: "boolean",
+  help: "print one JSON value on standard output and nothing else",
+} as const;
 
 /** Reads the arguments of a command. Throws a WrongCall for what it does not know. */
 export function readCall(command: Command, args: readonly string[]): Call {
-  const options = Object.fromEntries(Object.entries(command.options).map(([name, { type }]) => [name, { type }]));
+  const options = Object.fromEntries(
+    Object.entries(command.options).map(([name, { type }]) => [name, { type }]),
+  );
   try {
-    const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
+    const { values, positionals } = parseArgs({
+      args: [...args],
+      options,
+      allowPositionals: true,
+      strict: true,
+    });
     const value = (name: string): unknown => values[name];
     return {
       positionals,

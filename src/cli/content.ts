@@ -24,7 +24,8 @@ export function checkContent(folder: string): Checked {
   return { content, diagnostics: sortDiagnostics([...reading_, ...diagnostics]), texts: reading.texts };
 }
 
-export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean => diagnostics.some(({ severity }) => severity === "error");
+export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
+  diagnostics.some(({ severity }) => severity === "error");
 
 /** Content free of errors; throws a BadInput that carries the report otherwise. */
 export function soundContent(call: Call): Content {
@@ -36,12 +37,17 @@ export function soundContent(call: Call): Content {
 const colours = { error: "31", warning: "33", quiet: "2" } as const;
 
 /** Colours for a terminal that wants them (NO_COLOR, no-color.org). */
-export function painter(stream: { readonly isTTY?: boolean }): (word: string, as: keyof typeof colours) => string {
-  const wanted = stream.isTTY === true && (process.env["NO_COLOR"] ?? "") === "";
+export function painter(stream: {
+  readonly isTTY?: boolean;
+}): (word: string, as: keyof typeof colours) => string {
+  const wanted = stream.isTTY === true && (process.env.NO_COLOR ?? "") === "";
   return (word, as) => (wanted ? `\u001b[${colours[as]}m${word}\u001b[0m` : word);
 }
 
 /** Prints a report to standard error. */
-export function printReport({ diagnostics, texts }: Pick<Checked, "diagnostics" | "texts">, output: Output): void {
+export function printReport(
+  { diagnostics, texts }: Pick<Checked, "diagnostics" | "texts">,
+  output: Output,
+): void {
   output.err(`${reportText(diagnostics, texts, painter(process.stderr))}\n`);
 }

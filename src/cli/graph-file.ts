@@ -10,7 +10,13 @@ const sizeLimit = 20 * 1024 * 1024;
 export function readGraphFile(file: string): Precedence {
   const precedence = graphFrom(readJson(file), file);
   const problems = checkPrecedence(precedence).filter(({ kind }) => kind !== "duplicate-pair");
-  if (problems.length > 0) throw new BadInput(problems.slice(0, 20).map((problem) => `${file}: ${problemWords(problem)}`).join("\n"));
+  if (problems.length > 0)
+    throw new BadInput(
+      problems
+        .slice(0, 20)
+        .map((problem) => `${file}: ${problemWords(problem)}`)
+        .join("\n"),
+    );
   return precedence;
 }
 
@@ -31,12 +37,18 @@ export function readJson(file: string): unknown {
 }
 
 function graphFrom(value: unknown, file: string): Precedence {
-  const { steps, before } = (typeof value === "object" && value !== null ? value : {}) as { steps?: unknown; before?: unknown };
+  const { steps, before } = (typeof value === "object" && value !== null ? value : {}) as {
+    steps?: unknown;
+    before?: unknown;
+  };
   if (!Array.isArray(steps) || !steps.every((step) => typeof step === "string")) {
-    throw new BadInput(`${file}: "steps" must be a list of texts, as in {"steps": ["a", "b"], "before": [["a", "b"]]}`);
+    throw new BadInput(
+      `${file}: "steps" must be a list of texts, as in {"steps": ["a", "b"], "before": [["a", "b"]]}`,
+    );
   }
   if (steps.length === 0) throw new BadInput(`${file}: "steps" is empty; a graph needs at least one step`);
-  if (!Array.isArray(before)) throw new BadInput(`${file}: "before" must be a list of pairs such as ["a", "b"]`);
+  if (!Array.isArray(before))
+    throw new BadInput(`${file}: "before" must be a list of pairs such as ["a", "b"]`);
   return { steps: steps as string[], pairs: before.map((pair, index) => pairFrom(pair, index, file)) };
 }
 
@@ -44,13 +56,18 @@ function pairFrom(value: unknown, index: number, file: string): Pair {
   if (Array.isArray(value) && value.length === 2 && value.every((step) => typeof step === "string")) {
     return { first: value[0] as string, then: value[1] as string, because: [], critical: false };
   }
-  const { first, then, because, critical } = (typeof value === "object" && value !== null ? value : {}) as Record<string, unknown>;
+  const { first, then, because, critical } = (
+    typeof value === "object" && value !== null ? value : {}
+  ) as Record<string, unknown>;
   const sound =
     typeof first === "string" &&
     typeof then === "string" &&
     (because === undefined || typeof because === "string") &&
     (critical === undefined || typeof critical === "boolean");
-  if (!sound) throw new BadInput(`${file}: pair ${index + 1} of "before" must be ["a", "b"] or {"first": "a", "then": "b", "because": "…", "critical": true}`);
+  if (!sound)
+    throw new BadInput(
+      `${file}: pair ${index + 1} of "before" must be ["a", "b"] or {"first": "a", "then": "b", "because": "…", "critical": true}`,
+    );
   return { first, then, because: because === undefined ? [] : [because], critical: critical ?? false };
 }
 

@@ -18,8 +18,17 @@ export function helpAll(commands: readonly Command[]): string {
 }
 
 export function helpOne(command: Command): string {
-  const rows = Object.entries(command.options).map(([name, { value, help }]) => [`--${name}${value === undefined ? "" : ` ${value}`}`, help] as const);
+  const rows = Object.entries(command.options).map(
+    ([name, { value, help }]) => [`--${name}${value === undefined ? "" : ` ${value}`}`, help] as const,
+  );
   const width = Math.max(0, ...rows.map(([name]) => name.length));
   const options = rows.map(([name, help]) => `  ${name.padEnd(width)}  ${help}`);
-  return [`benchwright ${command.name}: ${command.summary}`, "", `Usage: benchwright ${command.name} ${command.usage}`, "", ...options, ""].join("\n");
+  return [
+    `benchwright ${command.name}: ${command.summary}`,
+    "",
+    `Usage: benchwright ${command.name} ${command.usage}`,
+    "",
+    ...options,
+    "",
+  ].join("\n");
 }

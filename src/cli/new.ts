@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { type Command, contentOption, printJson, WrongCall, jsonOption } from "./command.ts";
+import { type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
 import { contentFolder } from "./content.ts";
 
 export const newCommand: Command = {
@@ -10,8 +10,12 @@ export const newCommand: Command = {
   options: { content: contentOption, json: jsonOption },
   run(call, output) {
     const [what, id, ...more] = call.positionals;
-    if (what !== "module" || id === undefined || more.length > 0) throw new WrongCall("Say: benchwright new module ID");
-    if (!/^[a-z][a-z0-9-]*$/.test(id)) throw new WrongCall(`"${id}" is not a good id: use lower-case letters, digits and hyphens, beginning with a letter.`);
+    if (what !== "module" || id === undefined || more.length > 0)
+      throw new WrongCall("Say: benchwright new module ID");
+    if (!/^[a-z][a-z0-9-]*$/.test(id))
+      throw new WrongCall(
+        `"${id}" is not a good id: use lower-case letters, digits and hyphens, beginning with a letter.`,
+      );
     const content = contentFolder(call);
     const folder = join(content, "modules", id);
     if (existsSync(folder)) throw new WrongCall(`${folder} exists already.`);

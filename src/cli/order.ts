@@ -4,7 +4,17 @@ import { countOrders } from "../engine/procedure/count-orders.ts";
 import { derivePrecedence } from "../engine/procedure/derive.ts";
 import { type Graph, graphOf } from "../engine/procedure/graph.ts";
 import type { Precedence } from "../engine/procedure/precedence.ts";
-import { BadInput, type Call, type Command, contentOption, type ExitCode, jsonOption, type Output, printJson, WrongCall } from "./command.ts";
+import {
+  BadInput,
+  type Call,
+  type Command,
+  contentOption,
+  type ExitCode,
+  jsonOption,
+  type Output,
+  printJson,
+  WrongCall,
+} from "./command.ts";
 import { soundContent } from "./content.ts";
 import { readGraphFile, readJson } from "./graph-file.ts";
 
@@ -13,10 +23,18 @@ export const order: Command = {
   summary: "checks an order of steps, or counts the right ones",
   usage: "(--graph FILE | --module ID [--content DIR]) (--given FILE|a,b,c | --count) [--json]",
   options: {
-    graph: { type: "string", value: "FILE", help: 'a precedence graph: {"steps": ["a", "b"], "before": [["a", "b"]]}' },
+    graph: {
+      type: "string",
+      value: "FILE",
+      help: 'a precedence graph: {"steps": ["a", "b"], "before": [["a", "b"]]}',
+    },
     module: { type: "string", value: "ID", help: "a module of the content folder" },
     content: contentOption,
-    given: { type: "string", value: "ORDER", help: "a comma list of steps, or a file ending in .json (a list) or .txt (a step a line)" },
+    given: {
+      type: "string",
+      value: "ORDER",
+      help: "a comma list of steps, or a file ending in .json (a list) or .txt (a step a line)",
+    },
     count: { type: "boolean", help: "count the right orders instead" },
     json: jsonOption,
   },
@@ -41,28 +59,39 @@ function graphFor(call: Call): Graph {
 function modulePrecedence(id: string, call: Call): Precedence {
   const { modules } = soundContent(call);
   const module = modules.get(id);
-  if (module === undefined) throw new WrongCall(`There is no module "${id}"; there are ${[...modules.keys()].sort().join(", ")}.`);
+  if (module === undefined)
+    throw new WrongCall(`There is no module "${id}"; there are ${[...modules.keys()].sort().join(", ")}.`);
   return derivePrecedence(module.procedure);
 }
 
 /** A duplicate in an order is a wrong call. */
 function readGiven(given: string): string[] {
-  const steps = /\.(json|txt)$/.test(given) ? readGivenFile(given) : given.split(",").map((step) => step.trim()).filter((step) => step !== "");
+  const steps = /\.(json|txt)$/.test(given)
+    ? readGivenFile(given)
+    : given
+        .split(",")
+        .map((step) => step.trim())
+        .filter((step) => step !== "");
   const repeated = repeatedSteps(steps);
-  if (repeated.length > 0) throw new WrongCall(`The order names ${repeated.map((step) => `"${step}"`).join(", ")} more than once.`);
+  if (repeated.length > 0)
+    throw new WrongCall(`The order names ${repeated.map((step) => `"${step}"`).join(", ")} more than once.`);
   return steps;
 }
 
 function readGivenFile(file: string): string[] {
   if (file.endsWith(".txt")) return readLines(file);
   const value = readJson(file);
-  if (!Array.isArray(value) || !value.every((step) => typeof step === "string")) throw new BadInput(`${file}: must be a list of step ids`);
+  if (!Array.isArray(value) || !value.every((step) => typeof step === "string"))
+    throw new BadInput(`${file}: must be a list of step ids`);
   return value as string[];
 }
 
 function readLines(file: string): string[] {
   try {
-    return readFileSync(file, "utf8").split(/\r?\n/).map((line) => line.trim()).filter((line) => line !== "");
+    return readFileSync(file, "utf8")
+      .split(/\r?\n/)
+      .map((line) => line.trim())
+      .filter((line) => line !== "");
   } catch (cause) {
     throw new BadInput(`${file}: can't be read (${cause instanceof Error ? cause.message : String(cause)})`);
   }
@@ -79,12 +108,17 @@ function answerWords(result: OrderAnswer): string {
   if (result.valid) return "This order is right.";
   const lines = [
     `This order is not right: ${result.moves === 1 ? "one move mends" : `${result.moves} moves mend`} it (the worst order takes ${result.worst}).`,
-    ...result.breaks.map((one) => `  "${one.first}" comes before "${one.then}"${one.because === "" ? "" : `, because ${one.because}`}${one.critical ? " (critical)" : ""}`),
+    ...result.breaks.map(
+      (one) =>
+        `  "${one.first}" comes before "${one.then}"${one.because === "" ? "" : `, because ${one.because}`}${one.critical ? " (critical)" : ""}`,
+    ),
     ...(result.missing.length > 0 ? [`  left out: ${result.missing.join(", ")}`] : []),
     ...(result.extra.length > 0 ? [`  not a step of this: ${result.extra.join(", ")}`] : []),
     "To mend it:",
     ...(result.extra.length > 0 ? [`  take out ${result.extra.join(", ")}`] : []),
-    ...result.fix.map((move) => (move.after === null ? `  put "${move.step}" first` : `  put "${move.step}" after "${move.after}"`)),
+    ...result.fix.map((move) =>
+      move.after === null ? `  put "${move.step}" first` : `  put "${move.step}" after "${move.after}"`,
+    ),
     `Mended: ${result.fixed.join(", ")}`,
   ];
   return lines.join("\n");
@@ -93,10 +127,15 @@ function answerWords(result: OrderAnswer): string {
 function count(graph: Graph, call: Call, output: Output): ExitCode {
   const counted = countOrders(graph);
   const { steps, width, height, orders, chance } = counted;
-  if (call.flag("json")) printJson(output, { steps, width, height, orders: orders === null ? null : String(orders), chance });
+  if (call.flag("json"))
+    printJson(output, { steps, width, height, orders: orders === null ? null : String(orders), chance });
   else {
     output.out(`steps   ${steps}\nwidth   ${width}\nheight  ${height}\n`);
-    output.out(orders === null ? "orders  too many to count: the procedure has more than 2,000,000 stages in which it can stand\n" : `orders  ${orders}\nchance  ${chance}\n`);
+    output.out(
+      orders === null
+        ? "orders  too many to count: the procedure has more than 2,000,000 stages in which it can stand\n"
+        : `orders  ${orders}\nchance  ${chance}\n`,
+    );
   }
   return 0;
 }

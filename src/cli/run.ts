@@ -23,7 +23,8 @@ export async function run(args: readonly string[], output: Output): Promise<Exit
   } catch (cause) {
     output.err(`${cause instanceof Error ? cause.message : String(cause)}\n`);
     if (cause instanceof WrongCall) return 2;
-    if (!(cause instanceof BadInput)) output.err("This is a fault of benchwright itself, not of your content.\n");
+    if (!(cause instanceof BadInput))
+      output.err("This is a fault of benchwright itself, not of your content.\n");
     return 1;
   }
 }

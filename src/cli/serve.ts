@@ -15,15 +15,25 @@ export const serve: Command = {
     content: contentOption,
     to: toOption,
     port: { type: "string", value: "N", help: "the port (default: 8137, or the next that is free)" },
-    host: { type: "string", value: "NAME", help: "the address to listen on (default: localhost; 0.0.0.0 lets phones in the workshop reach it)" },
+    host: {
+      type: "string",
+      value: "NAME",
+      help: "the address to listen on (default: localhost; 0.0.0.0 lets phones in the workshop reach it)",
+    },
   },
   async run(call, output): Promise<ExitCode> {
     const content = contentFolder(call);
     const site = siteFolder(call);
     const port = readPort(call.text("port"));
     const isBuilt = await rebuild(content, site, output);
-    const server = await startServer(site, { port: port ?? 8137, isFixed: port !== undefined, host: call.text("host") ?? "localhost" });
-    output.out(`${isBuilt ? "" : "The content has errors; the page is shown once they are mended.\n"}Serving ${server.url} (Ctrl+C ends it)\n`);
+    const server = await startServer(site, {
+      port: port ?? 8137,
+      isFixed: port !== undefined,
+      host: call.text("host") ?? "localhost",
+    });
+    output.out(
+      `${isBuilt ? "" : "The content has errors; the page is shown once they are mended.\n"}Serving ${server.url} (Ctrl+C ends it)\n`,
+    );
     watchContent(content, async () => {
       if (await rebuild(content, site, output)) server.reload();
     });
@@ -35,7 +45,8 @@ export const serve: Command = {
 function readPort(written: string | undefined): number | undefined {
   if (written === undefined) return undefined;
   const port = Number(written);
-  if (!/^\d+$/.test(written) || port > 65535) throw new WrongCall(`--port ${written}: a port is a whole number up to 65535.`);
+  if (!/^\d+$/.test(written) || port > 65535)
+    throw new WrongCall(`--port ${written}: a port is a whole number up to 65535.`);
   return port;
 }
 

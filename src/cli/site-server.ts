@@ -75,7 +75,12 @@ async function listen(server: Server, { port, isFixed, host }: ServerOptions): P
   }
 }
 
-async function respond(site: string, listeners: Set<ServerResponse>, request: IncomingMessage, response: ServerResponse): Promise<void> {
+async function respond(
+  site: string,
+  listeners: Set<ServerResponse>,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<void> {
   const path = pathOf(request);
   if (path === "/_changes") return listenFor(listeners, response);
   if (path === "/_reload.js") return send(response, 200, ".js", reloadScript);
@@ -123,5 +128,7 @@ function send(response: ServerResponse, status: number, extension: string, body:
 
 function stream(response: ServerResponse, file: string): void {
   response.writeHead(200, headers(extname(file)));
-  createReadStream(file).on("error", () => response.destroy()).pipe(response);
+  createReadStream(file)
+    .on("error", () => response.destroy())
+    .pipe(response);
 }

@@ -20,7 +20,9 @@ export function derive(content: Content): Site {
 
 /** Modules after those that they need, otherwise by title. */
 function inNeededOrder(content: Content) {
-  const waiting = [...content.modules.values()].sort((a, b) => a.title.localeCompare(b.title, content.programme.language));
+  const waiting = [...content.modules.values()].sort((a, b) =>
+    a.title.localeCompare(b.title, content.programme.language),
+  );
   const done = new Set<string>();
   const order = [];
   for (let round = waiting; round.length > 0; ) {

@@ -20,7 +20,9 @@ export function deriveModule(module: Module, content: Content): ModuleView {
     precedence,
     practices: practicesOf(module, graph),
     quiz: content.quizzes.get(module.id),
-    neededBy: [...content.modules.values()].filter(({ needs }) => needs.includes(module.id)).map(({ id }) => id),
+    neededBy: [...content.modules.values()]
+      .filter(({ needs }) => needs.includes(module.id))
+      .map(({ id }) => id),
     handsOn: sum(steps.map(({ time }) => time)),
     waits: sum(steps.map(({ wait }) => wait)),
   };
@@ -32,7 +34,13 @@ function soundGraph(precedence: Precedence): Graph {
   return graph;
 }
 
-function stepView(step: ModuleStep, index: number, tray: Tray, pairs: readonly Pair[], steps: readonly ModuleStep[]): StepView {
+function stepView(
+  step: ModuleStep,
+  index: number,
+  tray: Tray,
+  pairs: readonly Pair[],
+  steps: readonly ModuleStep[],
+): StepView {
   const recorded = steps
     .filter((from) => from.recordFor === step.id)
     .flatMap((from) => from.record.map((text) => ({ from, text })));

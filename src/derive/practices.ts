@@ -13,7 +13,11 @@ export function practicesOf(module: Module, graph: Graph): Practice[] {
     .map(({ id, title, steps }) => ({
       id,
       title,
-      graph: restrict(graph, steps.map((step) => step.id), (step) => titles.get(step) ?? step),
+      graph: restrict(
+        graph,
+        steps.map((step) => step.id),
+        (step) => titles.get(step) ?? step,
+      ),
     }))
     .filter((practice) => practice.graph.pairs.length > 0);
 }

@@ -17,24 +17,39 @@ export function searchDocuments(content: Content): SearchDocument[] {
 function moduleDocuments(module: Module, content: Content): SearchDocument[] {
   const address: Address = { kind: "module", id: module.id };
   const { parts, fasteners, steps } = module.procedure;
-  const terms = [...sheetNames(module, content), ...[...fasteners.keys(), ...parts.keys()].flatMap((id) => itemNames(id, module))];
+  const terms = [
+    ...sheetNames(module, content),
+    ...[...fasteners.keys(), ...parts.keys()].flatMap((id) => itemNames(id, module)),
+  ];
   const stepOf = new Map(steps.map((step) => [step.section, step]));
   const sections = headed(module.sections).map((section) => {
     const step = stepOf.get(section);
-    return sectionDocument(address, module.title, section, step === undefined ? [] : stepTerms(step, module, content));
+    return sectionDocument(
+      address,
+      module.title,
+      section,
+      step === undefined ? [] : stepTerms(step, module, content),
+    );
   });
   return [{ address, title: module.title, heading: "", terms: [...new Set(terms)] }, ...sections];
 }
 
 function sheetDocuments(sheet: Sheet): SearchDocument[] {
   const address: Address = { kind: sheet.kind, id: sheet.id };
-  const sections = headed(sheet.sections).map((section) => sectionDocument(address, sheet.title, section, []));
+  const sections = headed(sheet.sections).map((section) =>
+    sectionDocument(address, sheet.title, section, []),
+  );
   return [{ address, title: sheet.title, heading: "", terms: [] }, ...sections];
 }
 
 const headed = (sections: readonly Section[]): Section[] => sections.filter(({ level }) => level > 0);
 
-function sectionDocument(page: Address, title: string, section: Section, terms: readonly string[]): SearchDocument {
+function sectionDocument(
+  page: Address,
+  title: string,
+  section: Section,
+  terms: readonly string[],
+): SearchDocument {
   return { address: { ...page, at: anchorOf(section) }, title, heading: section.title, terms };
 }
 
@@ -44,9 +59,19 @@ function stepTerms(step: ModuleStep, module: Module, content: Content): string[]
 }
 
 const sheetNames = (module: Module, content: Content): string[] =>
-  namesOf(module.tools, module.substances.map(({ use }) => use), module.hazards, content);
+  namesOf(
+    module.tools,
+    module.substances.map(({ use }) => use),
+    module.hazards,
+    content,
+  );
 
-function namesOf(tools: readonly string[], substances: readonly string[], hazards: readonly string[], content: Content): string[] {
+function namesOf(
+  tools: readonly string[],
+  substances: readonly string[],
+  hazards: readonly string[],
+  content: Content,
+): string[] {
   return [
     ...tools.map((id) => content.tools.get(id)?.title),
     ...substances.map((id) => content.substances.get(id)?.title),

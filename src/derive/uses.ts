@@ -4,9 +4,17 @@ import type { Module, ModuleStep } from "../model/module.ts";
 import type { Sheet } from "../model/sheet.ts";
 import type { SheetView } from "../model/site.ts";
 
-const lists: Readonly<Record<Sheet["kind"], { ofModule(module: Module): readonly string[]; ofStep(step: ModuleStep): readonly string[] }>> = {
+const lists: Readonly<
+  Record<
+    Sheet["kind"],
+    { ofModule(module: Module): readonly string[]; ofStep(step: ModuleStep): readonly string[] }
+  >
+> = {
   tool: { ofModule: (module) => module.tools, ofStep: (step) => step.tools },
-  substance: { ofModule: (module) => module.substances.map(({ use }) => use), ofStep: (step) => step.substances },
+  substance: {
+    ofModule: (module) => module.substances.map(({ use }) => use),
+    ofStep: (step) => step.substances,
+  },
   hazard: { ofModule: (module) => module.hazards, ofStep: (step) => step.hazards },
 };
 

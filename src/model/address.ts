@@ -1,6 +1,15 @@
 /** Where every page of the site stands, and how one page links to another without knowing where the site is hosted. */
 
-export const pageKinds = ["module", "bench", "practice", "quiz", "tool", "substance", "hazard", "plain"] as const;
+export const pageKinds = [
+  "module",
+  "bench",
+  "practice",
+  "quiz",
+  "tool",
+  "substance",
+  "hazard",
+  "plain",
+] as const;
 export type PageKind = (typeof pageKinds)[number];
 
 /** A page, and perhaps a place on it. `plain` pages are those that stand alone: "" is the home page. */

@@ -18,16 +18,37 @@ const warning = (means: string, mend: string) => ({ severity: "warning" as const
 
 export const codes = {
   // Reading files
-  "no-content": error("the content folder does not exist or can't be read", "Give the folder that holds programme.yaml with --content."),
+  "no-content": error(
+    "the content folder does not exist or can't be read",
+    "Give the folder that holds programme.yaml with --content.",
+  ),
   "not-utf8": error("a file is not UTF-8 text", "Save it as UTF-8."),
   "too-large": error("a file is larger than the limit", "Split it, or make the picture smaller."),
-  "leaves-content": error("a link or path leads out of the content folder", "Copy what is needed into the content folder."),
-  "unreadable": error("a file can't be read", "Look at its permissions, or whether it is a folder or a device."),
-  "stray-file": warning("a file stands where nothing reads it", "Move it where it belongs, or out of the content folder."),
-  "bad-id": error("a file or folder name is not a good id", "Use lower-case letters, digits and hyphens, beginning with a letter."),
+  "leaves-content": error(
+    "a link or path leads out of the content folder",
+    "Copy what is needed into the content folder.",
+  ),
+  unreadable: error(
+    "a file can't be read",
+    "Look at its permissions, or whether it is a folder or a device.",
+  ),
+  "stray-file": warning(
+    "a file stands where nothing reads it",
+    "Move it where it belongs, or out of the content folder.",
+  ),
+  "bad-id": error(
+    "a file or folder name is not a good id",
+    "Use lower-case letters, digits and hyphens, beginning with a letter.",
+  ),
   // YAML
-  "front-matter-missing": error("a Markdown file does not begin with front matter", "Begin the file with --- , the fields, and --- again."),
-  "front-matter-language": error("front matter is written in another language than YAML", "Write it as YAML between two --- lines: other kinds could run code."),
+  "front-matter-missing": error(
+    "a Markdown file does not begin with front matter",
+    "Begin the file with --- , the fields, and --- again.",
+  ),
+  "front-matter-language": error(
+    "front matter is written in another language than YAML",
+    "Write it as YAML between two --- lines: other kinds could run code.",
+  ),
   "front-matter-yaml": error("front matter is not valid YAML", "Mend the YAML at the place shown."),
   "step-yaml": error("a step block is not valid YAML", "Mend the YAML at the place shown."),
   "file-yaml": error("a YAML file is not valid YAML", "Mend the YAML at the place shown."),
@@ -36,55 +57,142 @@ export const codes = {
   "unknown-field": error("a field is not known", "Correct its name, or take it out."),
   "missing-field": error("a required field is missing", "Add it."),
   "wrong-type": error("a value has the wrong type", "Write it as the message says."),
-  "wrong-unit": error("a quantity can't be read or has the wrong unit", "Write a number and a unit of the right kind."),
-  "wrong-thread": error("a thread is written in a way that is not known", "Write it as 4 BA, M3x0.5, 1/4-20 UNC or 1/4 in BSF, or set kind: makers own."),
-  "torque-source": error("a torque figure has no source", "Name where it comes from in torque-source:, or use words such as snug."),
+  "wrong-unit": error(
+    "a quantity can't be read or has the wrong unit",
+    "Write a number and a unit of the right kind.",
+  ),
+  "wrong-thread": error(
+    "a thread is written in a way that is not known",
+    "Write it as 4 BA, M3x0.5, 1/4-20 UNC or 1/4 in BSF, or set kind: makers own.",
+  ),
+  "torque-source": error(
+    "a torque figure has no source",
+    "Name where it comes from in torque-source:, or use words such as snug.",
+  ),
   // Names
   "duplicate-id": error("an id is used twice", "Give one of them another id."),
   "unknown-tool": error("a tool is named that has no sheet", "Correct the id, or write the sheet."),
   "unknown-substance": error("a substance is named that has no sheet", "Correct the id, or write the sheet."),
   "unknown-hazard": error("a hazard is named that has no sheet", "Correct the id, or write the sheet."),
   "unknown-module": error("a module is named that does not exist", "Correct the id, or write the module."),
-  "unknown-part": error("a part is named that the module does not list", "Correct the id, or add it under parts:."),
-  "unknown-fastener": error("a fastener set is named that the module does not list", "Correct the id, or add it under fasteners:."),
-  "unknown-target": error("an act names neither a part nor a fastener set", "Correct the id, or add it under parts: or fasteners:."),
-  "unknown-state": error("a state is named that the module does not list", "Correct the id, or add it under state:."),
+  "unknown-part": error(
+    "a part is named that the module does not list",
+    "Correct the id, or add it under parts:.",
+  ),
+  "unknown-fastener": error(
+    "a fastener set is named that the module does not list",
+    "Correct the id, or add it under fasteners:.",
+  ),
+  "unknown-target": error(
+    "an act names neither a part nor a fastener set",
+    "Correct the id, or add it under parts: or fasteners:.",
+  ),
+  "unknown-state": error(
+    "a state is named that the module does not list",
+    "Correct the id, or add it under state:.",
+  ),
   "unknown-value": error("a state is given a value that it can't have", "Use one of its values."),
-  "unknown-condition": error("a condition is named that programme.yaml does not list", "Correct the id, or add it to programme.yaml."),
-  "unknown-phase": error("a step names a phase that the module does not list", "Correct the id, or add it under phases:."),
+  "unknown-condition": error(
+    "a condition is named that programme.yaml does not list",
+    "Correct the id, or add it to programme.yaml.",
+  ),
+  "unknown-phase": error(
+    "a step names a phase that the module does not list",
+    "Correct the id, or add it under phases:.",
+  ),
   "unknown-step": error("a step is named that the module does not have", "Correct the id."),
   "after-nothing": error("an after: names a step that does not exist", "Correct the id, or take it out."),
   // Steps
-  "step-without-heading": error("a step block has no heading of its own", "Put a heading above it; its text is the step's title."),
-  "too-many-steps": error("a module has more steps than the limit", "Split it into modules that need one another."),
-  "act-count": error("an act has a count that makes no sense", "Counts belong to fastener sets and are whole numbers from 1."),
-  "impossible-act": error("an act can't be done to such a thing", "Parts are removed, refitted and worked on; slackening and tightening are for fasteners."),
+  "step-without-heading": error(
+    "a step block has no heading of its own",
+    "Put a heading above it; its text is the step's title.",
+  ),
+  "too-many-steps": error(
+    "a module has more steps than the limit",
+    "Split it into modules that need one another.",
+  ),
+  "act-count": error(
+    "an act has a count that makes no sense",
+    "Counts belong to fastener sets and are whole numbers from 1.",
+  ),
+  "impossible-act": error(
+    "an act can't be done to such a thing",
+    "Parts are removed, refitted and worked on; slackening and tightening are for fasteners.",
+  ),
   "self-reference": error("a thing refers to itself", "Name another one, or take it out."),
-  "loop": error("parts lie in, or replace, one another in a circle", "Break the circle: a thing can't lie in itself."),
+  loop: error(
+    "parts lie in, or replace, one another in a circle",
+    "Break the circle: a thing can't lie in itself.",
+  ),
   // Precedence
-  "after-later": error("an after: names a step that is written later", "Put the steps in a right order, or turn the pair round."),
-  "cycle": error("steps must each come before the other", "Take out one of the pairs of the circle, or mend the acts behind it."),
+  "after-later": error(
+    "an after: names a step that is written later",
+    "Put the steps in a right order, or turn the pair round.",
+  ),
+  cycle: error(
+    "steps must each come before the other",
+    "Take out one of the pairs of the circle, or mend the acts behind it.",
+  ),
   "swap-unbound": warning("a may-swap: names a step that is free already", "Take it out."),
-  "swap-critical": error("a may-swap: would lift a critical pair", "Take it out, or say why the pair is not critical by mending the steps."),
-  "swap-changes-tray": error("a may-swap: lifts a pair on which the tray depends", "Take it out: if these two change places, the account no longer comes out."),
+  "swap-critical": error(
+    "a may-swap: would lift a critical pair",
+    "Take it out, or say why the pair is not critical by mending the steps.",
+  ),
+  "swap-changes-tray": error(
+    "a may-swap: lifts a pair on which the tray depends",
+    "Take it out: if these two change places, the account no longer comes out.",
+  ),
   // The tray
-  "cover-on": error("a step touches what is still covered", "Remove the cover first, or name it under through: if one works through it."),
-  "cover-off": error("a step works through a cover that is off", "Refit the cover first, or take it out of through:."),
+  "cover-on": error(
+    "a step touches what is still covered",
+    "Remove the cover first, or name it under through: if one works through it.",
+  ),
+  "cover-off": error(
+    "a step works through a cover that is off",
+    "Refit the cover first, or take it out of through:.",
+  ),
   "still-held": error("a part is removed that fasteners still hold", "Undo the fasteners first."),
-  "in-the-way": error("a part is refitted while its fasteners fill their holes", "Take the fasteners out first."),
-  "removes-what-is-off": error("a step removes, slackens or takes out what is off already", "Mend the count, or take the act out."),
-  "refits-what-is-on": error("a step refits a part that is on already", "Mend the order, or take the act out."),
+  "in-the-way": error(
+    "a part is refitted while its fasteners fill their holes",
+    "Take the fasteners out first.",
+  ),
+  "removes-what-is-off": error(
+    "a step removes, slackens or takes out what is off already",
+    "Mend the count, or take the act out.",
+  ),
+  "refits-what-is-on": error(
+    "a step refits a part that is on already",
+    "Mend the order, or take the act out.",
+  ),
   "refits-too-many": error("a step refits more than came out", "Mend the count."),
-  "tightens-what-is-not-in": error("a step tightens what is not in or not slack", "Refit it first, or take the act out."),
+  "tightens-what-is-not-in": error(
+    "a step tightens what is not in or not slack",
+    "Refit it first, or take the act out.",
+  ),
   "place-taken": error("a part is refitted where another one still is", "Remove the other one first."),
   "wrong-state": error("a step is done in the wrong state", "Bring the state about first with makes:."),
-  "ends-off": error("something is off or slack at the end that the module does not say is left so", "Refit and tighten it, or list it under leaves:."),
-  "ends-on": error("something is on at the end that leaves: says stays off", "Take it out of leaves:, or do not refit it."),
-  "ends-state": error("a state at the end is not the one that the module says", "Bring it about, or mend ends: of the state."),
+  "ends-off": error(
+    "something is off or slack at the end that the module does not say is left so",
+    "Refit and tighten it, or list it under leaves:.",
+  ),
+  "ends-on": error(
+    "something is on at the end that leaves: says stays off",
+    "Take it out of leaves:, or do not refit it.",
+  ),
+  "ends-state": error(
+    "a state at the end is not the one that the module says",
+    "Bring it about, or mend ends: of the state.",
+  ),
   // Declared and used
   "undeclared-use": error("a step uses what the module does not declare", "Add it to the module's list."),
-  "unused-declaration": warning("the module declares what no step uses", "Name it in the step that uses it, or take it out."),
-  "record-nowhere": warning("a record: does not say beside which step it is printed again", "Name the refitting step in record-for:."),
+  "unused-declaration": warning(
+    "the module declares what no step uses",
+    "Name it in the step that uses it, or take it out.",
+  ),
+  "record-nowhere": warning(
+    "a record: does not say beside which step it is printed again",
+    "Name the refitting step in record-for:.",
+  ),
   // Pictures and links
   "figure-missing": error("a picture does not exist", "Put the file there, or correct the path."),
   "figure-alt": error("a picture has no alt text", "Say in words what it shows to someone who can't see it."),
@@ -93,12 +201,27 @@ export const codes = {
   "raw-html": warning("raw HTML in Markdown is shown as text, not passed through", "Write it in Markdown."),
   // Quizzes
   "quiz-no-right": error("a question has no right answer", "Mark the right option with right: true."),
-  "quiz-many-right": error("a choose-one question has more than one right answer", "Leave one, or make it choose-several."),
+  "quiz-many-right": error(
+    "a choose-one question has more than one right answer",
+    "Leave one, or make it choose-several.",
+  ),
   "quiz-equal-options": error("two options are the same", "Make them different."),
-  "quiz-cannot-be-wrong": error("an arrange question can't be answered wrong", "Choose steps of which some must come before others."),
-  "quiz-tolerance": error("a number question has a tolerance that makes no sense", "Give a tolerance of the same dimension, or a share such as 5 %."),
-  "quiz-size": error("a quiz or question has too few or too many of something", "Bring it to the number that the message says."),
-  "quiz-no-reason": error("a wrong option does not say what is wrong with it", "Add why:, so that the mistake teaches something."),
+  "quiz-cannot-be-wrong": error(
+    "an arrange question can't be answered wrong",
+    "Choose steps of which some must come before others.",
+  ),
+  "quiz-tolerance": error(
+    "a number question has a tolerance that makes no sense",
+    "Give a tolerance of the same dimension, or a share such as 5 %.",
+  ),
+  "quiz-size": error(
+    "a quiz or question has too few or too many of something",
+    "Bring it to the number that the message says.",
+  ),
+  "quiz-no-reason": error(
+    "a wrong option does not say what is wrong with it",
+    "Add why:, so that the mistake teaches something.",
+  ),
   "quiz-without-module": error("a quiz stands in a folder without a module", "Add module.md beside it."),
 } satisfies Record<string, CodeEntry>;
 

@@ -20,7 +20,11 @@ export interface Diagnostic extends Place {
 export function sortDiagnostics(diagnostics: readonly Diagnostic[]): Diagnostic[] {
   return [...diagnostics].sort(
     (a, b) =>
-      compare(a.file, b.file) || a.line - b.line || a.column - b.column || compare(a.code, b.code) || compare(a.message, b.message),
+      compare(a.file, b.file) ||
+      a.line - b.line ||
+      a.column - b.column ||
+      compare(a.code, b.code) ||
+      compare(a.message, b.message),
   );
 }
 

@@ -43,7 +43,14 @@ export interface ModulePart extends Part {
 }
 
 export const fastenerKinds = [
-  "machine screw", "set screw", "left-hand", "wood screw", "taper pin", "rivet", "nut", "makers own",
+  "machine screw",
+  "set screw",
+  "left-hand",
+  "wood screw",
+  "taper pin",
+  "rivet",
+  "nut",
+  "makers own",
 ] as const;
 export type FastenerKind = (typeof fastenerKinds)[number];
 

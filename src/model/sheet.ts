@@ -22,7 +22,15 @@ export type SubstanceUse = (typeof substanceUses)[number];
 
 /** Pictogram codes of the Globally Harmonized System (GHS), UN. */
 export const ghsPictograms = [
-  "GHS01", "GHS02", "GHS03", "GHS04", "GHS05", "GHS06", "GHS07", "GHS08", "GHS09",
+  "GHS01",
+  "GHS02",
+  "GHS03",
+  "GHS04",
+  "GHS05",
+  "GHS06",
+  "GHS07",
+  "GHS08",
+  "GHS09",
 ] as const;
 export type GhsPictogram = (typeof ghsPictograms)[number];
 

@@ -54,13 +54,21 @@ function look(full: string, path: string, root: string, faults: FileFault[]): nu
     if (!entry.isSymbolicLink()) throw new Error("it is neither a file nor a folder");
     const target = realpathSync(full);
     if (!target.startsWith(root + sep)) {
-      faults.push({ code: "leaves-content", path, message: "this symbolic link leads out of the content folder" });
+      faults.push({
+        code: "leaves-content",
+        path,
+        message: "this symbolic link leads out of the content folder",
+      });
       return undefined;
     }
     if (!statSync(full).isFile()) throw new Error("it is a symbolic link to a folder");
     return statSync(full).size;
   } catch (cause) {
-    faults.push({ code: "unreadable", path, message: cause instanceof Error ? cause.message : String(cause) });
+    faults.push({
+      code: "unreadable",
+      path,
+      message: cause instanceof Error ? cause.message : String(cause),
+    });
     return undefined;
   }
 }

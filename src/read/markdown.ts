@@ -32,7 +32,13 @@ function cutSections(tokens: readonly Token[], lines: readonly number[], faults:
     const token = tokens[i]!;
     const offset = lines[token.map?.[0] ?? 0] ?? 0;
     if (token.type === "heading_open" && token.level === 0) {
-      section = { level: Number(token.tag.slice(1)), title: plainText(tokens[i + 1]), offset, prose: [], steps: [] };
+      section = {
+        level: Number(token.tag.slice(1)),
+        title: plainText(tokens[i + 1]),
+        offset,
+        prose: [],
+        steps: [],
+      };
       sections.push(section);
       i += 2;
     } else if (isStepBlock(token)) {
@@ -63,7 +69,11 @@ const attributes = new Map([
 ]);
 
 /** Inline tokens carry no columns: the place is where the address is next found in the lines of their block. */
-function findReferences(tokens: readonly Token[], text: string, lines: readonly number[]): { links: Link[]; pictures: Picture[] } {
+function findReferences(
+  tokens: readonly Token[],
+  text: string,
+  lines: readonly number[],
+): { links: Link[]; pictures: Picture[] } {
   const links: Link[] = [];
   const pictures: Picture[] = [];
   for (const block of tokens) {

@@ -6,7 +6,7 @@ import { codes } from "../model/codes.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import { placeAt } from "../model/place.ts";
 import type { Reading, Source, SourceKind } from "../model/source.ts";
-import { findFiles, type FoundFile } from "./files.ts";
+import { type FoundFile, findFiles } from "./files.ts";
 import { splitFrontMatter } from "./front-matter.ts";
 import { kindOf } from "./kinds.ts";
 import { cutMarkdown } from "./markdown.ts";
@@ -35,16 +35,24 @@ class Reader implements Reading {
 
   fault(code: Code, file: string, message: string, offset = 0): void {
     const place = placeAt(file, this.texts.get(file) ?? "", offset);
-    this.diagnostics.push({ code, severity: codes[code].severity, ...place, message: `${message}. ${codes[code].mend}`, other: undefined });
+    this.diagnostics.push({
+      code,
+      severity: codes[code].severity,
+      ...place,
+      message: `${message}. ${codes[code].mend}`,
+      other: undefined,
+    });
   }
 
   read(file: FoundFile): void {
     const known = kindOf(file.path);
     const limit = known?.kind === "picture" ? pictureLimit : textLimit;
     if (known === undefined) this.fault("stray-file", file.path, "nothing reads this file");
-    else if (file.size > limit) this.fault("too-large", file.path, `the file has ${file.size} bytes; the limit is ${limit}`);
+    else if (file.size > limit)
+      this.fault("too-large", file.path, `the file has ${file.size} bytes; the limit is ${limit}`);
     else if (known.kind === "picture") this.pictures.add(file.path);
-    else if (!/^[a-z][a-z0-9-]*$/.test(known.id)) this.fault("bad-id", file.path, `"${known.id}" is not a good id`);
+    else if (!/^[a-z][a-z0-9-]*$/.test(known.id))
+      this.fault("bad-id", file.path, `"${known.id}" is not a good id`);
     else this.readText(file.path, known.kind, known.id);
   }
 
@@ -80,7 +88,10 @@ class Reader implements Reading {
 
   private addMarkdown(path: string, kind: SourceKind, id: string, text: string): void {
     const split = splitFrontMatter(text);
-    if ("code" in split) return this.fault(split.code, path, split.message);
+    if ("code" in split) {
+      this.fault(split.code, path, split.message);
+      return;
+    }
     const { yaml, fault } = readYaml(split.front, split.frontOffset, "front-matter-yaml");
     this.yamlFault(path, fault);
     const { faults, ...cut } = cutMarkdown(text, split.bodyOffset);

@@ -1,6 +1,17 @@
 /** YAML with a way back to where each value stands. Parsed fast once; parsed again with positions only when asked. */
 import { CORE_SCHEMA, load } from "js-yaml";
-import { type Document, isMap, isNode, isScalar, isSeq, type Node, type Pair, parse, parseDocument, YAMLParseError } from "yaml";
+import {
+  type Document,
+  isMap,
+  isNode,
+  isScalar,
+  isSeq,
+  type Node,
+  type Pair,
+  parse,
+  parseDocument,
+  YAMLParseError,
+} from "yaml";
 import type { Code } from "../model/codes.ts";
 import type { Yaml, YamlPath } from "../model/source.ts";
 
@@ -19,8 +30,13 @@ const options = { maxAliasCount: 0, uniqueKeys: true, logLevel: "error", schema:
  * Reads `text`, which stands at `offset` in its file. Gives a fault under `code` with the place and the parser's words where
  * the text is not YAML, and `yaml-alias` where it uses an alias.
  */
-export function readYaml(text: string, offset: number, code: YamlCode): { yaml: Yaml; fault: YamlFault | undefined } {
-  if (isTooDeep(text)) return broken(offset, { code, offset, message: `it is nested more than ${deepest} deep` });
+export function readYaml(
+  text: string,
+  offset: number,
+  code: YamlCode,
+): { yaml: Yaml; fault: YamlFault | undefined } {
+  if (isTooDeep(text))
+    return broken(offset, { code, offset, message: `it is nested more than ${deepest} deep` });
   try {
     return { yaml: { value: parseFast(text), offset, locate: locator(text, offset) }, fault: undefined };
   } catch (cause) {
@@ -44,7 +60,10 @@ function parseFast(text: string): unknown {
   }
 }
 
-const broken = (offset: number, fault: YamlFault) => ({ yaml: { value: undefined, offset, locate: () => offset }, fault });
+const broken = (offset: number, fault: YamlFault) => ({
+  yaml: { value: undefined, offset, locate: () => offset },
+  fault,
+});
 
 /** Far deeper than any field; the parser needs time in the square of the depth. */
 const deepest = 64;
@@ -61,12 +80,23 @@ function isTooDeep(text: string): boolean {
 
 function faultOf(cause: unknown, text: string, offset: number, code: YamlCode): YamlFault {
   if (cause instanceof YAMLParseError) {
-    return { code, offset: offset + cause.pos[0], message: (cause.message.split("\n")[0] ?? "").replace(/ at line \d+, column \d+:?$/, "") };
+    return {
+      code,
+      offset: offset + cause.pos[0],
+      message: (cause.message.split("\n")[0] ?? "").replace(/ at line \d+, column \d+:?$/, ""),
+    };
   }
   if (cause instanceof ReferenceError) {
-    return { code: "yaml-alias", offset: offset + Math.max(0, text.search(/[*&]\w/)), message: "an alias stands here" };
+    return {
+      code: "yaml-alias",
+      offset: offset + Math.max(0, text.search(/[*&]\w/)),
+      message: "an alias stands here",
+    };
   }
-  const message = cause instanceof RangeError ? "it is nested too deeply" : String(cause instanceof Error ? cause.message : cause);
+  const message =
+    cause instanceof RangeError
+      ? "it is nested too deeply"
+      : String(cause instanceof Error ? cause.message : cause);
   return { code, offset, message };
 }
 
@@ -86,7 +116,9 @@ function find(document: Document.Parsed, path: YamlPath, end: "key" | "value"): 
     const pair = isMap(node) ? (node.items as Pair[]).find((item) => keyOf(item) === String(key)) : undefined;
     const next: unknown = pair?.value ?? (isSeq(node) ? node.items[Number(key)] : undefined);
     if (pair === undefined && next === undefined) break;
-    at = (end === "key" || next === undefined || next === null ? startOf(pair?.key ?? next) : startOf(next)) ?? at;
+    at =
+      (end === "key" || next === undefined || next === null ? startOf(pair?.key ?? next) : startOf(next)) ??
+      at;
     node = next;
   }
   return at;

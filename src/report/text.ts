@@ -12,7 +12,10 @@ export function reportText(
 ): string {
   const blocks = diagnostics.map((one) => {
     const head = `${place(one)}  ${paint(one.severity, one.severity)} ${paint(one.code, "quiet")}`;
-    const other = one.other === undefined ? [] : [`  ${place(one.other)}  ${one.other.message}`, ...frame(one.other, texts)];
+    const other =
+      one.other === undefined
+        ? []
+        : [`  ${place(one.other)}  ${one.other.message}`, ...frame(one.other, texts)];
     return [head, `  ${one.message}`, ...frame(one, texts), ...other].join("\n");
   });
   return [...blocks, summary(diagnostics)].join("\n\n");

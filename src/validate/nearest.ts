@@ -30,7 +30,14 @@ function editDistance(a: string, b: string): number {
     for (let j = 1; j <= b.length; j++) {
       const same = a[i - 1] === b[j - 1];
       const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
-      row.push(Math.min(last[j - 1]! + (same ? 0 : 1), last[j]! + 1, row[j - 1]! + 1, swapped ? beforeLast[j - 2]! + 1 : Infinity));
+      row.push(
+        Math.min(
+          last[j - 1]! + (same ? 0 : 1),
+          last[j]! + 1,
+          row[j - 1]! + 1,
+          swapped ? beforeLast[j - 2]! + 1 : Infinity,
+        ),
+      );
     }
     beforeLast = last;
     last = row;

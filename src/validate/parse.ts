@@ -17,7 +17,8 @@ export function parseWith<Schema extends z.ZodType>(
   if (yaml.value === undefined) return undefined;
   const result = schema.safeParse(yaml.value ?? {}, { reportInput: true });
   if (result.success) return result.data;
-  for (const issue of result.error.issues.flatMap((one) => unfold(one, []))) reportIssue(issue, source, yaml, reporter);
+  for (const issue of result.error.issues.flatMap((one) => unfold(one, [])))
+    reportIssue(issue, source, yaml, reporter);
   return undefined;
 }
 
@@ -42,19 +43,34 @@ function reportIssue(issue: Issue, source: Source, yaml: Yaml, reporter: Reporte
   if (issue.code === "unrecognized_keys") {
     for (const key of issue.keys) {
       const near = / /.test(key) ? commaHint : nearestWords(key, issue.message.split(" "));
-      reporter.report("unknown-field", { source, yaml, path: [...path, key], end: "key" }, `"${key}" is not a field here${near}`);
+      reporter.report(
+        "unknown-field",
+        { source, yaml, path: [...path, key], end: "key" },
+        `"${key}" is not a field here${near}`,
+      );
     }
   } else if (issue.input === undefined && issue.code !== "custom") {
-    reporter.report("missing-field", { source, yaml, path, end: "key" }, `the field ${name} is missing; expected ${expected(issue)}`);
+    reporter.report(
+      "missing-field",
+      { source, yaml, path, end: "key" },
+      `the field ${name} is missing; expected ${expected(issue)}`,
+    );
   } else {
-    const found = issue.code === "custom" ? `${name} must be ${issue.message}` : `${name} is ${show(issue.input)}; expected ${expected(issue)}`;
-    reporter.report(codeOf(issue), { source, yaml, path, end: issue.code === "invalid_key" ? "key" : "value" }, found);
+    const found =
+      issue.code === "custom"
+        ? `${name} must be ${issue.message}`
+        : `${name} is ${show(issue.input)}; expected ${expected(issue)}`;
+    reporter.report(
+      codeOf(issue),
+      { source, yaml, path, end: issue.code === "invalid_key" ? "key" : "value" },
+      found,
+    );
   }
 }
 
 function codeOf(issue: Issue): Code {
   if (issue.code === "invalid_key") return "bad-id";
-  const code: unknown = issue.code === "custom" ? issue.params?.["code"] : undefined;
+  const code: unknown = issue.code === "custom" ? issue.params?.code : undefined;
   return typeof code === "string" && code in codes ? (code as Code) : "wrong-type";
 }
 

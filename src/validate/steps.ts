@@ -13,7 +13,11 @@ export const stepLimit = 500;
 export function parseSteps(source: Source, reporter: Reporter): ModuleStep[] | undefined {
   const blocks = source.sections.reduce((sum, section) => sum + section.steps.length, 0);
   if (blocks > stepLimit) {
-    reporter.report("too-many-steps", { source, offset: 0 }, `the module has ${blocks} steps; the limit is ${stepLimit}`);
+    reporter.report(
+      "too-many-steps",
+      { source, offset: 0 },
+      `the module has ${blocks} steps; the limit is ${stepLimit}`,
+    );
     return undefined;
   }
   const steps: ModuleStep[] = [];
@@ -29,6 +33,9 @@ export function parseSteps(source: Source, reporter: Reporter): ModuleStep[] | u
 }
 
 function reportHeading(source: Source, level: number, offset: number, reporter: Reporter): void {
-  const found = level === 0 ? "this step block stands before any heading" : "this is the second step block under one heading";
+  const found =
+    level === 0
+      ? "this step block stands before any heading"
+      : "this is the second step block under one heading";
   reporter.report("step-without-heading", { source, offset }, found);
 }

@@ -53,7 +53,10 @@ class Parsing {
     return items;
   }
 
-  through<Schema extends z.ZodType, Item>(schema: Schema, make: (source: Source, data: z.output<Schema>) => Item) {
+  through<Schema extends z.ZodType, Item>(
+    schema: Schema,
+    make: (source: Source, data: z.output<Schema>) => Item,
+  ) {
     return (source: Source): Item | undefined => {
       const data = parseWith(schema, source, source.data, this.reporter);
       return data === undefined ? undefined : make(source, data);
@@ -69,8 +72,22 @@ class Parsing {
 
   private missingProgramme(): Programme {
     const empty = { value: null, offset: 0, locate: () => 0 };
-    const source: Source = { path: "programme.yaml", kind: "programme", id: "programme", text: "", data: empty, sections: [], links: [], pictures: [] };
-    if (!this.reading.texts.has(source.path)) this.reporter.report("missing-field", { source, offset: 0 }, "there is no programme.yaml with the programme's name");
+    const source: Source = {
+      path: "programme.yaml",
+      kind: "programme",
+      id: "programme",
+      text: "",
+      data: empty,
+      sections: [],
+      links: [],
+      pictures: [],
+    };
+    if (!this.reading.texts.has(source.path))
+      this.reporter.report(
+        "missing-field",
+        { source, offset: 0 },
+        "there is no programme.yaml with the programme's name",
+      );
     return defaultProgramme;
   }
 }
@@ -94,5 +111,7 @@ function parseQuiz(
   if (!reading.texts.has(`modules/${source.id}/module.md`)) {
     reporter.report("quiz-without-module", { source, offset: 0 }, `there is no module.md beside this quiz`);
   }
-  return data === undefined || module === undefined ? undefined : makeQuiz(source, data, module, pass, reporter);
+  return data === undefined || module === undefined
+    ? undefined
+    : makeQuiz(source, data, module, pass, reporter);
 }

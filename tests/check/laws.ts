@@ -27,7 +27,7 @@ export const laws: readonly Law[] = [
   },
   {
     from: "src/read",
-    may: ["src/model", "node:", "gray-matter", "yaml", "markdown-it"],
+    may: ["src/model", "node:", "gray-matter", "yaml", "js-yaml", "markdown-it"],
     why: "Reading turns files into sources; what they mean is judged by the next stage.",
   },
   {

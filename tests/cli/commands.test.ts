@@ -6,8 +6,9 @@ import { run } from "../../src/cli/run.ts";
 import { changed, soundFiles, temporaryFolder, writeFolder } from "../support/content-folder.ts";
 
 async function call(...args: string[]) {
-  const printed = { out: "", err: "" };
-  const code = await run(args, { out: (text) => void (printed.out += text), err: (text) => void (printed.err += text) });
+  const heard = { out: [] as string[], err: [] as string[] };
+  const code = await run(args, { out: (text) => heard.out.push(text), err: (text) => heard.err.push(text) });
+  const printed = { out: heard.out.join(""), err: heard.err.join("") };
   expect(printed.err).not.toMatch(/^\s+at .+:\d+/m);
   return { code, ...printed, json: () => JSON.parse(printed.out) as Record<string, unknown> };
 }
@@ -27,7 +28,11 @@ describe("help and wrong calls", () => {
     expect(all.code).toBe(0);
     for (const name of ["check", "build", "serve", "new", "order", "schema"]) {
       expect(all.out).toContain(`  ${name}`);
-      expect(await call(name, "--help")).toMatchObject({ code: 0, err: "", out: expect.stringContaining(`Usage: benchwright ${name}`) });
+      expect(await call(name, "--help")).toMatchObject({
+        code: 0,
+        err: "",
+        out: expect.stringContaining(`Usage: benchwright ${name}`),
+      });
     }
     expect((await call()).out).toBe(all.out);
   });
@@ -49,63 +54,122 @@ describe("help and wrong calls", () => {
 
 describe("check", () => {
   test("sound content: nothing to say, 0", async () => {
-    expect(await call("check", "--content", sound())).toEqual(expect.objectContaining({ code: 0, out: "0 errors, 0 warnings\n", err: "" }));
-    expect((await call("check", "--json", "--content", sound())).json()).toEqual({ errors: 0, warnings: 0, diagnostics: [] });
+    expect(await call("check", "--content", sound())).toEqual(
+      expect.objectContaining({ code: 0, out: "0 errors, 0 warnings\n", err: "" }),
+    );
+    expect((await call("check", "--json", "--content", sound())).json()).toEqual({
+      errors: 0,
+      warnings: 0,
+      diagnostics: [],
+    });
   });
 
   test("faulty content: a code frame on standard error, 1", async () => {
     const { code, out, err } = await call("check", "--content", faulty());
     expect([code, out]).toEqual([1, ""]);
-    expect(err).toContain("modules/box/module.md:53:9  error unknown-target");
-    expect(err).toMatch(/53 \| remove: whel\n\s+\| {9}\^/);
+    expect(err).toContain("modules/box/module.md:50:9  error unknown-target");
+    expect(err).toMatch(/50 \| remove: whel\n\s+\| {9}\^/);
     expect(err).toMatch(/\d+ errors?, 0 warnings\n$/);
   });
 
   test("--json: one value on standard output, nothing else", async () => {
     const { code, err, json } = await call("check", "--json", "--content", faulty());
     expect([code, err]).toEqual([1, ""]);
-    expect(json()).toMatchObject({ errors: expect.any(Number), warnings: 0, diagnostics: expect.arrayContaining([
-      { code: "unknown-target", severity: "error", file: "modules/box/module.md", line: 53, column: 9, message: expect.stringContaining('the nearest known is "wheel"') },
-    ]) });
+    expect(json()).toMatchObject({
+      errors: expect.any(Number),
+      warnings: 0,
+      diagnostics: expect.arrayContaining([
+        {
+          code: "unknown-target",
+          severity: "error",
+          file: "modules/box/module.md",
+          line: 50,
+          column: 9,
+          message: expect.stringContaining('the nearest known is "wheel"'),
+        },
+      ]),
+    });
   });
 
   test("diagnostics sort by file, line, column and code", async () => {
-    const files = changed("modules/box/module.md", "sumary", "sumary", changed("modules/box/module.md", "summary: Take", "sumary: x\nzzz: y\nsummary: Take"));
-    const diagnostics = (await call("check", "--json", "--content", writeFolder(files))).json()["diagnostics"] as { file: string; line: number; column: number }[];
-    const keys = diagnostics.map(({ file: name, line, column }) => `${name} ${String(line).padStart(6)} ${String(column).padStart(6)}`);
+    const files = changed(
+      "modules/box/module.md",
+      "sumary",
+      "sumary",
+      changed("modules/box/module.md", "summary: Take", "sumary: x\nzzz: y\nsummary: Take"),
+    );
+    const diagnostics = (await call("check", "--json", "--content", writeFolder(files))).json()
+      .diagnostics as { file: string; line: number; column: number }[];
+    const keys = diagnostics.map(
+      ({ file: name, line, column }) => `${name} ${String(line).padStart(6)} ${String(column).padStart(6)}`,
+    );
     expect(keys.length).toBeGreaterThan(1);
     expect(keys).toEqual([...keys].sort());
   });
 
   test("no content folder", async () => {
-    expect(await call("check", "--content", "/no/such/folder")).toMatchObject({ code: 1, err: expect.stringContaining("no-content") });
+    expect(await call("check", "--content", "/no/such/folder")).toMatchObject({
+      code: 1,
+      err: expect.stringContaining("no-content"),
+    });
   });
 });
 
 describe("new", () => {
   test("writes a module that passes check without a warning, into a new folder too", async () => {
     for (const folder of [sound(), join(temporaryFolder(), "content")]) {
-      expect(await call("new", "module", "bench-drill", "--content", folder)).toMatchObject({ code: 0, err: "" });
-      expect((await call("check", "--json", "--content", folder)).json()).toEqual({ errors: 0, warnings: 0, diagnostics: [] });
-      expect(await call("new", "module", "bench-drill", "--content", folder)).toMatchObject({ code: 2, err: expect.stringContaining("exists already") });
+      expect(await call("new", "module", "bench-drill", "--content", folder)).toMatchObject({
+        code: 0,
+        err: "",
+      });
+      expect((await call("check", "--json", "--content", folder)).json()).toEqual({
+        errors: 0,
+        warnings: 0,
+        diagnostics: [],
+      });
+      expect(await call("new", "module", "bench-drill", "--content", folder)).toMatchObject({
+        code: 2,
+        err: expect.stringContaining("exists already"),
+      });
     }
   });
 });
 
 describe("order", () => {
   const graph = file.bind(undefined, "graph.json");
-  const chain = () => graph(JSON.stringify({ steps: ["a", "b", "c"], before: [["a", "b"], { first: "b", then: "c", because: "b covers c", critical: true }] }));
+  const chain = () =>
+    graph(
+      JSON.stringify({
+        steps: ["a", "b", "c"],
+        before: [["a", "b"], { first: "b", then: "c", because: "b covers c", critical: true }],
+      }),
+    );
 
   test("a right order", async () => {
     expect((await call("order", "--graph", chain(), "--given", "a,b,c", "--json")).json()).toEqual({
-      valid: true, moves: 0, worst: 2, score: 1, breaks: [], fix: [], fixed: ["a", "b", "c"], missing: [], extra: [], failedCritical: false,
+      valid: true,
+      moves: 0,
+      worst: 2,
+      score: 1,
+      breaks: [],
+      fix: [],
+      fixed: ["a", "b", "c"],
+      missing: [],
+      extra: [],
+      failedCritical: false,
     });
   });
 
   test("a wrong order is a verdict, not an error", async () => {
     const { code, json } = await call("order", "--graph", chain(), "--given", "a,c,b", "--json");
     expect(code).toBe(0);
-    expect(json()).toMatchObject({ valid: false, moves: 1, score: 0.5, breaks: [{ first: "b", then: "c", because: "b covers c", critical: true }], failedCritical: true });
+    expect(json()).toMatchObject({
+      valid: false,
+      moves: 1,
+      score: 0.5,
+      breaks: [{ first: "b", then: "c", because: "b covers c", critical: true }],
+      failedCritical: true,
+    });
     const words = await call("order", "--graph", chain(), "--given", "a,c,b");
     expect(words.out).toContain('"b" comes before "c", because b covers c (critical)');
   });
@@ -117,25 +181,60 @@ describe("order", () => {
 
   test("the order from a file, JSON or a line a step", async () => {
     const expected = { valid: true };
-    expect((await call("order", "--graph", chain(), "--given", file("o.json", '["a","b","c"]'), "--json")).json()).toMatchObject(expected);
-    expect((await call("order", "--graph", chain(), "--given", file("o.txt", "a\r\nb\r\n\r\nc\n"), "--json")).json()).toMatchObject(expected);
+    expect(
+      (await call("order", "--graph", chain(), "--given", file("o.json", '["a","b","c"]'), "--json")).json(),
+    ).toMatchObject(expected);
+    expect(
+      (
+        await call("order", "--graph", chain(), "--given", file("o.txt", "a\r\nb\r\n\r\nc\n"), "--json")
+      ).json(),
+    ).toMatchObject(expected);
   });
 
   test("--count: 6 orders of three free steps, one of a chain", async () => {
     const free = graph('{"steps": ["a", "b", "c"], "before": []}');
-    expect((await call("order", "--graph", free, "--count", "--json")).json()).toEqual({ steps: 3, width: 3, height: 1, orders: "6", chance: 1 });
-    expect((await call("order", "--graph", chain(), "--count", "--json")).json()).toMatchObject({ width: 1, height: 3, orders: "1", chance: 1 / 6 });
+    expect((await call("order", "--graph", free, "--count", "--json")).json()).toEqual({
+      steps: 3,
+      width: 3,
+      height: 1,
+      orders: "6",
+      chance: 1,
+    });
+    expect((await call("order", "--graph", chain(), "--count", "--json")).json()).toMatchObject({
+      width: 1,
+      height: 3,
+      orders: "1",
+      chance: 1 / 6,
+    });
   });
 
   test("a module of the content folder", async () => {
-    const { json } = await call("order", "--module", "box", "--content", sound(), "--given", "brake-off,lid-off,wheel-off,clean,wheel-on,brake-on,lid-on", "--json");
+    const { json } = await call(
+      "order",
+      "--module",
+      "box",
+      "--content",
+      sound(),
+      "--given",
+      "brake-off,lid-off,wheel-off,clean,wheel-on,brake-on,lid-on",
+      "--json",
+    );
     expect(json()).toMatchObject({ valid: true });
-    expect(await call("order", "--module", "bix", "--content", sound(), "--count")).toMatchObject({ code: 2, err: expect.stringContaining('no module "bix"') });
-    expect(await call("order", "--module", "box", "--content", faulty(), "--count")).toMatchObject({ code: 1, err: expect.stringContaining("unknown-target") });
+    expect(await call("order", "--module", "bix", "--content", sound(), "--count")).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('no module "bix"'),
+    });
+    expect(await call("order", "--module", "box", "--content", faulty(), "--count")).toMatchObject({
+      code: 1,
+      err: expect.stringContaining("unknown-target"),
+    });
   });
 
   test("a duplicate in the order is a wrong call", async () => {
-    expect(await call("order", "--graph", chain(), "--given", "a,b,a")).toMatchObject({ code: 2, err: expect.stringContaining('"a" more than once') });
+    expect(await call("order", "--graph", chain(), "--given", "a,b,a")).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('"a" more than once'),
+    });
   });
 
   test.each([
@@ -148,14 +247,25 @@ describe("order", () => {
     ['{"steps": ["a"], "before": [["a", "a"]]}', '"a" before itself'],
     ['{"steps": ["a", "a"], "before": []}', "listed twice"],
     ['{"steps": ["a", "b"], "before": [["a", "b"], ["b", "a"]]}', "come before themselves"],
-    [JSON.stringify({ steps: Array.from({ length: 100_000 }, (_, i) => `s${i}`), before: [] }), "the limit is"],
+    [
+      JSON.stringify({ steps: Array.from({ length: 100_000 }, (_, i) => `s${i}`), before: [] }),
+      "the limit is",
+    ],
   ])("a graph file that is wrong: %.40s", async (text, says) => {
-    expect(await call("order", "--graph", graph(text), "--count")).toMatchObject({ code: 1, out: "", err: expect.stringContaining(says) });
+    expect(await call("order", "--graph", graph(text), "--count")).toMatchObject({
+      code: 1,
+      out: "",
+      err: expect.stringContaining(says),
+    });
   });
 
   test("steps named like properties of objects", async () => {
-    const odd = graph('{"steps": ["constructor", "__proto__", "toString"], "before": [["constructor", "__proto__"]]}');
-    expect((await call("order", "--graph", odd, "--given", "__proto__,constructor,toString", "--json")).json()).toMatchObject({ valid: false, moves: 1, breaks: [{ first: "constructor", then: "__proto__" }] });
+    const odd = graph(
+      '{"steps": ["constructor", "__proto__", "toString"], "before": [["constructor", "__proto__"]]}',
+    );
+    expect(
+      (await call("order", "--graph", odd, "--given", "__proto__,constructor,toString", "--json")).json(),
+    ).toMatchObject({ valid: false, moves: 1, breaks: [{ first: "constructor", then: "__proto__" }] });
   });
 });
 
@@ -164,8 +274,13 @@ describe("schema", () => {
     const all = (await call("schema")).json();
     expect(Object.keys(all)).toEqual(["programme", "module", "step", "quiz", "tool", "substance", "hazard"]);
     const step = (await call("schema", "step")).json();
-    expect(step).toMatchObject({ type: "object", required: ["id"], additionalProperties: false, properties: { critical: { type: "boolean" } } });
-    expect(step).toEqual(all["step"]);
+    expect(step).toMatchObject({
+      type: "object",
+      required: ["id"],
+      additionalProperties: false,
+      properties: { critical: { type: "boolean" } },
+    });
+    expect(step).toEqual(all.step);
   });
 });
 
@@ -182,20 +297,37 @@ describe("build", () => {
   });
 
   test("--json tells pages, modules and milliseconds", async () => {
-    const { code, json } = await call("build", "--content", sound(), "--to", join(temporaryFolder(), "site"), "--json");
+    const { code, json } = await call(
+      "build",
+      "--content",
+      sound(),
+      "--to",
+      join(temporaryFolder(), "site"),
+      "--json",
+    );
     expect(code).toBe(0);
-    expect(json()).toMatchObject({ pages: expect.any(Number), modules: 1, ms: expect.any(Number), errors: 0 });
+    expect(json()).toMatchObject({
+      pages: expect.any(Number),
+      modules: 1,
+      ms: expect.any(Number),
+      errors: 0,
+    });
   });
 
   test("never replaces a folder that it did not build, nor one that holds the content", async () => {
     const folder = temporaryFolder();
     writeFileSync(join(folder, "diary.txt"), "mine");
-    expect(await call("build", "--content", sound(), "--to", folder)).toMatchObject({ code: 2, err: expect.stringContaining("no build has made") });
+    expect(await call("build", "--content", sound(), "--to", folder)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining("no build has made"),
+    });
     expect(existsSync(join(folder, "diary.txt"))).toBe(true);
     const content = sound();
     expect(await call("build", "--content", content, "--to", content)).toMatchObject({ code: 2 });
     expect(await call("build", "--content", content, "--to", join(content, ".."))).toMatchObject({ code: 2 });
-    expect(await call("build", "--content", content, "--to", join(content, "site"))).toMatchObject({ code: 2 });
+    expect(await call("build", "--content", content, "--to", join(content, "site"))).toMatchObject({
+      code: 2,
+    });
     expect(existsSync(join(content, "programme.yaml"))).toBe(true);
   });
 });

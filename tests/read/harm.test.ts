@@ -15,11 +15,16 @@ function diagnose(folder: string): { code: Code; file: string; message: string }
 const tool = "tools/driver.md";
 
 describe("front matter that would run code", () => {
-  test.each(["js", "javascript", " js", "coffee", "json", "toml", "JS"])("---%s is refused and runs nothing", (language) => {
-    const text = `---${language}\n{ title: (globalThis.ran = true) }\n---\n`;
-    expect(diagnose(writeFolder(withFile(tool, text)))).toContainEqual(expect.objectContaining({ code: "front-matter-language", file: tool }));
-    expect((globalThis as { ran?: boolean }).ran).toBeUndefined();
-  });
+  test.each(["js", "javascript", " js", "coffee", "json", "toml", "JS"])(
+    "---%s is refused and runs nothing",
+    (language) => {
+      const text = `---${language}\n{ title: (globalThis.ran = true) }\n---\n`;
+      expect(diagnose(writeFolder(withFile(tool, text)))).toContainEqual(
+        expect.objectContaining({ code: "front-matter-language", file: tool }),
+      );
+      expect((globalThis as { ran?: boolean }).ran).toBeUndefined();
+    },
+  );
 
   test("a YAML tag for code is data at most", () => {
     const text = "---\ntitle: !!js/function 'function () { globalThis.ran = true }'\nsummary: x\n---\n";
@@ -55,13 +60,27 @@ describe("links out of the content folder", () => {
 
 describe("bombs and sheer size", () => {
   test("aliases that multiply are refused", () => {
-    const levels = Array.from({ length: 12 }, (_, i) => `${"abcdefghijkl"[i]}: &${"abcdefghijkl"[i]} [${i === 0 ? "x" : Array(10).fill(`*${"abcdefghijkl"[i - 1]}`).join(", ")}]`);
-    expect(diagnose(writeFolder(withFile("programme.yaml", levels.join("\n"))))).toContainEqual(expect.objectContaining({ code: "yaml-alias", file: "programme.yaml" }));
+    const levels = Array.from(
+      { length: 12 },
+      (_, i) =>
+        `${"abcdefghijkl"[i]}: &${"abcdefghijkl"[i]} [${
+          i === 0
+            ? "x"
+            : Array(10)
+                .fill(`*${"abcdefghijkl"[i - 1]}`)
+                .join(", ")
+        }]`,
+    );
+    expect(diagnose(writeFolder(withFile("programme.yaml", levels.join("\n"))))).toContainEqual(
+      expect.objectContaining({ code: "yaml-alias", file: "programme.yaml" }),
+    );
   });
 
   test.each(["[", "{a: ", "- ", "? "])("nesting as deep as a file can hold is refused: %j", (opening) => {
     const text = `name: ${opening.startsWith("[") || opening.startsWith("{") ? "" : "\n  "}${opening.repeat(1_000_000 / opening.length)}`;
-    expect(diagnose(writeFolder(withFile("programme.yaml", text)))).toContainEqual(expect.objectContaining({ code: "file-yaml", file: "programme.yaml" }));
+    expect(diagnose(writeFolder(withFile("programme.yaml", text)))).toContainEqual(
+      expect.objectContaining({ code: "file-yaml", file: "programme.yaml" }),
+    );
   });
 
   test("a file of 50 MB is not read", () => {
@@ -72,14 +91,19 @@ describe("bombs and sheer size", () => {
   test("10,000 steps are refused", () => {
     const steps = Array.from({ length: 10_000 }, (_, i) => `## S${i}\n\`\`\`yaml step\nid: s${i}\n\`\`\`\n`);
     const text = `---\ntitle: Long\nsummary: Long.\nrevision: 1\n---\n${steps.join("")}`;
-    expect(diagnose(writeFolder(withFile("modules/long/module.md", text)))).toContainEqual(expect.objectContaining({ code: "too-many-steps" }));
+    expect(diagnose(writeFolder(withFile("modules/long/module.md", text)))).toContainEqual(
+      expect.objectContaining({ code: "too-many-steps" }),
+    );
   });
 
   test("names that JavaScript objects have are names like any other", () => {
-    const text = "---\ntitle: T\nsummary: S.\nrevision: 1\nparts: {constructor: {name: body}}\n---\n\n## Open\n\n```yaml step\nid: constructor\nwork: constructor\n```\n";
+    const text =
+      "---\ntitle: T\nsummary: S.\nrevision: 1\nparts: {constructor: {name: body}}\n---\n\n## Open\n\n```yaml step\nid: constructor\nwork: constructor\n```\n";
     expect(diagnose(writeFolder(withFile("modules/constructor/module.md", text)))).toEqual([]);
     const bad = "title: T\n__proto__: {polluted: true}\nname: N\n";
-    expect(diagnose(writeFolder(withFile("programme.yaml", bad)))).toContainEqual(expect.objectContaining({ code: "unknown-field" }));
+    expect(diagnose(writeFolder(withFile("programme.yaml", bad)))).toContainEqual(
+      expect.objectContaining({ code: "unknown-field" }),
+    );
     expect(({} as { polluted?: boolean }).polluted).toBeUndefined();
   });
 });
@@ -96,6 +120,8 @@ describe("folders that can't be read", () => {
     const folder = writeFolder(soundFiles);
     mkdirSync(join(folder, "modules", "link"));
     symlinkSync(join(folder, "nowhere"), join(folder, "modules", "link", "module.md"));
-    expect(diagnose(folder)).toContainEqual(expect.objectContaining({ code: "unreadable", file: "modules/link/module.md" }));
+    expect(diagnose(folder)).toContainEqual(
+      expect.objectContaining({ code: "unreadable", file: "modules/link/module.md" }),
+    );
   });
 });

@@ -18,7 +18,10 @@ function diagnose(files: Files) {
 }
 
 /** The text from a line and column on, both from 1. */
-function textAt(files: Files, { file, line, column }: { file: string; line: number; column: number }): string {
+function textAt(
+  files: Files,
+  { file, line, column }: { file: string; line: number; column: number },
+): string {
   const text = files.get(file);
   if (typeof text !== "string") return "";
   return [text.split("\n")[line - 1]!.slice(column - 1), ...text.split("\n").slice(line)].join("\n");
@@ -28,16 +31,19 @@ test("the sound programme has no fault and no warning", () => {
   expect(diagnose(soundFiles)).toEqual([]);
 });
 
-test.each(examples.map((example, index) => [`${example.code} (${index + 1})`, example] as const))("%s", (_, example) => {
-  const found = diagnose(example.files);
-  const fitting = found.filter((one) => one.code === example.code && one.file === example.file);
-  expect(fitting, JSON.stringify(found, undefined, 1)).not.toEqual([]);
-  expect(fitting.map((one) => textAt(example.files, one).slice(0, 60))).toContainEqual(
-    expect.stringMatching(new RegExp(`^${escaped(example.at.slice(0, 60))}`)),
-  );
-  for (const one of fitting) expect(one.message).toMatch(/^.{10,}\. \S/s);
-  expect(fitting.map(({ message }) => message).join("\n")).toContain(example.says ?? "");
-});
+test.each(examples.map((example, index) => [`${example.code} (${index + 1})`, example] as const))(
+  "%s",
+  (_, example) => {
+    const found = diagnose(example.files);
+    const fitting = found.filter((one) => one.code === example.code && one.file === example.file);
+    expect(fitting, JSON.stringify(found, undefined, 1)).not.toEqual([]);
+    expect(fitting.map((one) => textAt(example.files, one).slice(0, 60))).toContainEqual(
+      expect.stringMatching(new RegExp(`^${escaped(example.at.slice(0, 60))}`)),
+    );
+    for (const one of fitting) expect(one.message).toMatch(/^.{10,}\. \S/s);
+    expect(fitting.map(({ message }) => message).join("\n")).toContain(example.says ?? "");
+  },
+);
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 

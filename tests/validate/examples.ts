@@ -17,14 +17,21 @@ const quiz = "modules/box/quiz.yaml";
 const tool = "tools/driver.md";
 const programme = "programme.yaml";
 
-const inModule = (code: Code, from: string, to: string, at: string, says?: string): Example => example(code, module, from, to, at, says);
-const inQuiz = (code: Code, from: string, to: string, at: string, says?: string): Example => example(code, quiz, from, to, at, says);
+const inModule = (code: Code, from: string, to: string, at: string, says?: string): Example =>
+  example(code, module, from, to, at, says);
+const inQuiz = (code: Code, from: string, to: string, at: string, says?: string): Example =>
+  example(code, quiz, from, to, at, says);
 
 function example(code: Code, file: string, from: string, to: string, at: string, says?: string): Example {
   return { code, files: changed(file, from, to), file, at, ...(says === undefined ? {} : { says }) };
 }
 
-const whole = (code: Code, file: string, text: string | Uint8Array, at = ""): Example => ({ code, files: withFile(file, text), file, at });
+const whole = (code: Code, file: string, text: string | Uint8Array, at = ""): Example => ({
+  code,
+  files: withFile(file, text),
+  file,
+  at,
+});
 
 export const examples: readonly Example[] = [
   // Reading files
@@ -62,25 +69,78 @@ export const examples: readonly Example[] = [
   inModule("wrong-thread", "thread: 4 BA", "thread: 4 BX", "4 BX"),
   inModule("torque-source", "keep: tray A}", "keep: tray A, torque: 0.9 N·m}", "0.9 N·m"),
   // Names
-  inModule("unknown-tool", "tools: [driver]\nsubstances", "tools: [drivre]\nsubstances", "drivre", 'the nearest known is "driver"'),
-  inModule("unknown-substance", "substances: [spirit]", "substances: [spirits]", "spirits", 'the nearest known is "spirit"'),
-  inModule("unknown-hazard", "hazards: [vapour]\nconditions", "hazards: [vapor]\nconditions", "vapor", 'the nearest known is "vapour"'),
+  inModule(
+    "unknown-tool",
+    "tools: [driver]\nsubstances",
+    "tools: [drivre]\nsubstances",
+    "drivre",
+    'the nearest known is "driver"',
+  ),
+  inModule(
+    "unknown-substance",
+    "substances: [spirit]",
+    "substances: [spirits]",
+    "spirits",
+    'the nearest known is "spirit"',
+  ),
+  inModule(
+    "unknown-hazard",
+    "hazards: [vapour]\nconditions",
+    "hazards: [vapor]\nconditions",
+    "vapor",
+    'the nearest known is "vapour"',
+  ),
   example("unknown-hazard", "substances/spirit.md", "hazards: [vapour]", "hazards: [fire]", "fire"),
-  inModule("unknown-module", "revision: 1\n", "revision: 1\nneeds: [bx]\n", "bx", 'the nearest known is "box"'),
+  inModule(
+    "unknown-module",
+    "revision: 1\n",
+    "revision: 1\nneeds: [bx]\n",
+    "bx",
+    'the nearest known is "box"',
+  ),
   inModule("unknown-part", "covers: [wheel]", "covers: [whel]", "whel", 'the nearest known is "wheel"'),
   inModule("unknown-part", "name: wheel,", "name: wheel, in: bix,", "bix"),
   inModule("unknown-fastener", "held-by: [lid-screws]", "held-by: [screws]", "[screws]"),
   inModule("unknown-target", "remove: wheel", "remove: whel", "whel", 'the nearest known is "wheel"'),
-  inModule("unknown-state", "makes: {brake: off}", "makes: {break: off}", "break", 'the nearest known is "brake"'),
+  inModule(
+    "unknown-state",
+    "makes: {brake: off}",
+    "makes: {break: off}",
+    "break",
+    'the nearest known is "brake"',
+  ),
   inModule("unknown-value", "makes: {brake: off}", "makes: {brake: half}", "half", "one of on, off"),
   inModule("unknown-value", "starts: on", "starts: up", "up"),
-  inModule("unknown-condition", "conditions: [springs]\ntime", "conditions: [spring]\ntime", "spring", 'the nearest known is "springs"'),
+  inModule(
+    "unknown-condition",
+    "conditions: [springs]\ntime",
+    "conditions: [spring]\ntime",
+    "spring",
+    'the nearest known is "springs"',
+  ),
   inModule("unknown-phase", "time: 5 min\nphase: strip", "time: 5 min\nphase: stripp", "stripp"),
-  inModule("unknown-step", "record-for: lid-on", "record-for: lid-in", "lid-in", 'the nearest known is "lid-on"'),
+  inModule(
+    "unknown-step",
+    "record-for: lid-on",
+    "record-for: lid-in",
+    "lid-in",
+    'the nearest known is "lid-on"',
+  ),
   inQuiz("unknown-step", "wheel-off, wheel-on", "wheel-of, wheel-on", "wheel-of"),
-  inModule("after-nothing", "after: {brake-on:", "after: {brake-onn:", "brake-onn", 'the nearest known is "brake-on"'),
+  inModule(
+    "after-nothing",
+    "after: {brake-on:",
+    "after: {brake-onn:",
+    "brake-onn",
+    'the nearest known is "brake-on"',
+  ),
   inModule("duplicate-id", "id: brake-on\n", "id: brake-off\n", "brake-off"),
-  inModule("duplicate-id", "  lid-screws: {name", "  wheel: {name: wheel, count: 1}\n  lid-screws: {name", "wheel: {name: wheel, count"),
+  inModule(
+    "duplicate-id",
+    "  lid-screws: {name",
+    "  wheel: {name: wheel, count: 1}\n  lid-screws: {name",
+    "wheel: {name: wheel, count",
+  ),
   inModule("duplicate-id", "## Notes", "## Clean", "## Clean\n\nA heading"),
   inQuiz("duplicate-id", "id: several", "id: first", "first\n    kind: choose-several"),
   // Steps
@@ -94,14 +154,46 @@ export const examples: readonly Example[] = [
   inModule("self-reference", "after: {brake-on:", "after: {lid-on:", "lid-on: the brake"),
   inModule("self-reference", "record-for: lid-on", "record-for: lid-off", "lid-off\n```"),
   inModule("self-reference", "covers: [wheel]", "covers: [wheel, lid]", "[wheel, lid]"),
-  inModule("loop", "  wheel: {name: wheel,", "  a: {name: a, in: b}\n  b: {name: b, in: a}\n  wheel: {name: wheel,", "b}", "a → b → a"),
+  inModule(
+    "loop",
+    "  wheel: {name: wheel,",
+    "  a: {name: a, in: b}\n  b: {name: b, in: a}\n  wheel: {name: wheel,",
+    "b}",
+    "a → b → a",
+  ),
   inModule("loop", "revision: 1\n", "revision: 1\nneeds: [box]\n", "[box]", "box → box"),
   // Precedence
-  inModule("after-later", "id: lid-off\n", "id: lid-off\nafter: {brake-off: no reason}\n", "brake-off: no reason"),
-  inModule("cycle", "id: lid-off\n", "id: lid-off\nafter: {wheel-on: no reason}\n", "wheel-on: no reason", 'before "wheel-on"'),
-  inModule("swap-unbound", "id: brake-off\n", "id: brake-off\nmay-swap: {lid-off: either will do}\n", "lid-off: either"),
-  inModule("swap-critical", "id: wheel-off\nremove: wheel\n", "id: wheel-off\nremove: wheel\ncritical: true\nmay-swap: {clean: either will do}\n", "clean: either"),
-  inModule("swap-changes-tray", "id: wheel-off\n", "id: wheel-off\nmay-swap: {lid-off: either will do}\n", "either will do"),
+  inModule(
+    "after-later",
+    "id: lid-off\n",
+    "id: lid-off\nafter: {brake-off: no reason}\n",
+    "brake-off: no reason",
+  ),
+  inModule(
+    "cycle",
+    "id: lid-off\n",
+    "id: lid-off\nafter: {wheel-on: no reason}\n",
+    "wheel-on: no reason",
+    'before "wheel-on"',
+  ),
+  inModule(
+    "swap-unbound",
+    "id: brake-off\n",
+    "id: brake-off\nmay-swap: {lid-off: either will do}\n",
+    "lid-off: either",
+  ),
+  inModule(
+    "swap-critical",
+    "id: wheel-off\nremove: wheel\n",
+    "id: wheel-off\nremove: wheel\ncritical: true\nmay-swap: {clean: either will do}\n",
+    "clean: either",
+  ),
+  inModule(
+    "swap-changes-tray",
+    "id: wheel-off\n",
+    "id: wheel-off\nmay-swap: {lid-off: either will do}\n",
+    "either will do",
+  ),
   // The tray
   inModule("cover-on", "remove: [lid-screws, lid]\ntools", "remove: [lid-screws]\ntools", "remove: wheel"),
   inModule("cover-off", "remove: wheel\n", "remove: wheel\nthrough: [lid]\n", "through"),
@@ -112,14 +204,29 @@ export const examples: readonly Example[] = [
   inModule("refits-what-is-on", "id: brake-on\n", "id: brake-on\nrefit: [wheel]\n", "refit: [wheel]\nmakes"),
   {
     code: "refits-too-many",
-    files: changed(module, "work: [wheel]", "refit: {lid-screws: 3}", changed(module, "refit: [lid, lid-screws]", "refit: {lid: 1, lid-screws: 2}")),
+    files: changed(
+      module,
+      "work: [wheel]",
+      "refit: {lid-screws: 3}",
+      changed(module, "refit: [lid, lid-screws]", "refit: {lid: 1, lid-screws: 2}"),
+    ),
     file: module,
     at: "refit: {lid: 1",
   },
-  inModule("tightens-what-is-not-in", "id: lid-on\nrefit: [lid, lid-screws]", "id: lid-on\nrefit: [lid]", "tighten"),
+  inModule(
+    "tightens-what-is-not-in",
+    "id: lid-on\nrefit: [lid, lid-screws]",
+    "id: lid-on\nrefit: [lid]",
+    "tighten",
+  ),
   {
     code: "place-taken",
-    files: changed(module, "work: [wheel]", "refit: spare\nwork: [wheel]", changed(module, "  wheel: {name", "  spare: {name: spare wheel, replaces: wheel}\n  wheel: {name")),
+    files: changed(
+      module,
+      "work: [wheel]",
+      "refit: spare\nwork: [wheel]",
+      changed(module, "  wheel: {name", "  spare: {name: spare wheel, replaces: wheel}\n  wheel: {name"),
+    ),
     file: module,
     at: "refit: [wheel]",
   },
@@ -134,27 +241,76 @@ export const examples: readonly Example[] = [
   inModule("record-nowhere", "record-for: lid-on\n", "", "record"),
   // Pictures and links
   inModule("figure-missing", "figures/box.svg", "figures/bx.svg", "figures/bx.svg"),
-  inModule("figure-missing", "id: clean\n", "id: clean\nfigure: {file: figures/no.svg, alt: None}\n", "{file"),
+  inModule(
+    "figure-missing",
+    "id: clean\n",
+    "id: clean\nfigure: {file: figures/no.svg, alt: None}\n",
+    "{file",
+  ),
   inModule("figure-alt", "![A box]", "![]", "figures/box.svg"),
   inModule("figure-alt", "id: clean\n", "id: clean\nfigure: {file: figures/box.svg}\n", "{file"),
   { ...whole("figure-unused", "modules/box/figures/spare.svg", "<svg xmlns='http://www.w3.org/2000/svg'/>") },
-  inModule("dead-link", "../../tools/driver.md", "../../tools/drivre.md", "../../tools/drivre.md", 'the nearest known is "tools/driver.md"'),
+  inModule(
+    "dead-link",
+    "../../tools/driver.md",
+    "../../tools/drivre.md",
+    "../../tools/drivre.md",
+    'the nearest known is "tools/driver.md"',
+  ),
   inModule("dead-link", "#wheel-off)", "#wheel-of)", "#wheel-of", 'the nearest known is "wheel-off"'),
   inQuiz("dead-link", 'see: "#clean"', 'see: "#clena"', '"#clena"'),
   inModule("raw-html", "Prose.", "Some <b>bold</b> prose.", "<b>"),
   // Quizzes
-  inQuiz("quiz-no-right", "{text: The lid, right: true}", "{text: The lid, why: No.}", "- {text: The lid, why: No.}"),
-  inQuiz("quiz-many-right", "{text: The wheel, why: The lid covers it.}", "{text: The wheel, right: true}", "{text: The wheel, right: true}\n    why: The lid"),
-  inQuiz("quiz-equal-options", "{text: The wheel, why: The lid covers it.}", "{text: the  LID, why: The same.}", "{text: the  LID"),
-  inQuiz("quiz-cannot-be-wrong", "[lid-off, wheel-off, wheel-on, lid-on]", "[lid-off, brake-off]", "[lid-off, brake-off]"),
-  inQuiz("quiz-cannot-be-wrong", "{text: The lid, why: It stays as it is.}", "{text: The lid, right: true}", "- {text: The wheel, right: true}\n      - {text: The lid, right: true}"),
+  inQuiz(
+    "quiz-no-right",
+    "{text: The lid, right: true}",
+    "{text: The lid, why: No.}",
+    "- {text: The lid, why: No.}",
+  ),
+  inQuiz(
+    "quiz-many-right",
+    "{text: The wheel, why: The lid covers it.}",
+    "{text: The wheel, right: true}",
+    "{text: The wheel, right: true}\n    why: The lid",
+  ),
+  inQuiz(
+    "quiz-equal-options",
+    "{text: The wheel, why: The lid covers it.}",
+    "{text: the  LID, why: The same.}",
+    "{text: the  LID",
+  ),
+  inQuiz(
+    "quiz-cannot-be-wrong",
+    "[lid-off, wheel-off, wheel-on, lid-on]",
+    "[lid-off, brake-off]",
+    "[lid-off, brake-off]",
+  ),
+  inQuiz(
+    "quiz-cannot-be-wrong",
+    "{text: The lid, why: It stays as it is.}",
+    "{text: The lid, right: true}",
+    "- {text: The wheel, right: true}\n      - {text: The lid, right: true}",
+  ),
   inQuiz("quiz-tolerance", "    tolerance: 10 %\n", "", "50 mL"),
-  inQuiz("quiz-size", "[lid-off, wheel-off, wheel-on, lid-on]", "[lid-off, wheel-off]", "[lid-off, wheel-off]"),
-  inQuiz("quiz-no-reason", "{text: The wheel, why: The lid covers it.}", "{text: The wheel}", "{text: The wheel}"),
+  inQuiz(
+    "quiz-size",
+    "[lid-off, wheel-off, wheel-on, lid-on]",
+    "[lid-off, wheel-off]",
+    "[lid-off, wheel-off]",
+  ),
+  inQuiz(
+    "quiz-no-reason",
+    "{text: The wheel, why: The lid covers it.}",
+    "{text: The wheel}",
+    "{text: The wheel}",
+  ),
   whole("quiz-without-module", "modules/other/quiz.yaml", "questions: []\n"),
 ];
 
 function manySteps(count: number): string {
-  const steps = Array.from({ length: count }, (_, i) => `## Step ${i}\n\n\`\`\`yaml step\nid: s${i}\n\`\`\`\n`);
+  const steps = Array.from(
+    { length: count },
+    (_, i) => `## Step ${i}\n\n\`\`\`yaml step\nid: s${i}\n\`\`\`\n`,
+  );
   return `---\ntitle: Long\nsummary: Long.\nrevision: 1\n---\n\n${steps.join("\n")}`;
 }

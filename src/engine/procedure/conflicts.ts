@@ -29,7 +29,9 @@ function readBy(touch: Touch, relations: Relations): string[] {
   if (!acts(touch)) return [];
   const part = relations.part(touch.target);
   const mayBeCovered = relations.coversOf(touch.target).length > 0;
-  const place = mayBeCovered ? parts([...touch.under, ...touch.lies, ...(part === undefined ? [] : [part.id])]) : [];
+  const place = mayBeCovered
+    ? parts([...touch.under, ...touch.lies, ...(part === undefined ? [] : [part.id])])
+    : [];
   if (part === undefined || touch.kind === "work") return place;
   const rivals = [...relations.procedure.parts.keys()].filter((id) => relations.isReplacement(id, part.id));
   return [...place, ...parts(rivals), ...[...part.heldBy.keys()].map((id) => `set ${id}`)];

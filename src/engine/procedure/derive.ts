@@ -11,7 +11,10 @@ import { type Touch, touchesOf } from "./touch.ts";
  * step is, or where `after` marks it. O(n² · touches² · rules) time for n steps.
  */
 export function derivePrecedence(procedure: Procedure): Precedence {
-  return { steps: procedure.steps.map((step) => step.id), pairs: boundPairs(procedure).filter((pair) => !pair.lifted) };
+  return {
+    steps: procedure.steps.map((step) => step.id),
+    pairs: boundPairs(procedure).filter((pair) => !pair.lifted),
+  };
 }
 
 export interface BoundPair extends Pair {
@@ -19,8 +22,17 @@ export interface BoundPair extends Pair {
   readonly lifted: boolean;
 }
 
-/** All bound pairs, with those that `maySwap` lifts marked. */
-export function boundPairs(procedure: Procedure): BoundPair[] {
+/** Kept for as long as the procedure is: rules, quizzes and pages of a module all ask. */
+const known = new WeakMap<Procedure, readonly BoundPair[]>();
+
+/** All bound pairs, with those that `maySwap` lifts marked. The same procedure is worked out once. */
+export function boundPairs(procedure: Procedure): readonly BoundPair[] {
+  const pairs = known.get(procedure) ?? findBoundPairs(procedure);
+  known.set(procedure, pairs);
+  return pairs;
+}
+
+function findBoundPairs(procedure: Procedure): BoundPair[] {
   const relations = relationsOf(procedure);
   const touches = touchesOf(procedure, relations);
   const pairs: BoundPair[] = [];

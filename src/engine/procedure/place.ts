@@ -14,14 +14,25 @@ export interface Place {
  * and under nothing; one in an assembly on the bench is under no cover left behind on the machine. A part being refitted
  * counts as on: it is the place where it goes that matters. O(depth · covers).
  */
-export function placeOfAct(kind: ActKind, target: string, relations: Relations, off: ReadonlySet<string>): Place {
+export function placeOfAct(
+  kind: ActKind,
+  target: string,
+  relations: Relations,
+  off: ReadonlySet<string>,
+): Place {
   const isOn = (part: string): boolean => !off.has(part) || (kind === "refit" && part === target);
   const isPart = relations.part(target) !== undefined;
-  const reaches = (isPart ? [target] : relations.heldBy(target)).map((part) => reach(relations.chain(part), isOn));
+  const reaches = (isPart ? [target] : relations.heldBy(target)).map((part) =>
+    reach(relations.chain(part), isOn),
+  );
   const standing = reaches.flatMap(({ on }) => on);
   return {
     lies: new Set(reaches.flatMap(({ through }) => (isPart ? through.slice(1) : through))),
-    under: new Set(relations.coversOf(target).filter((cover) => standing.some((part) => relations.coveredBy(cover).has(part)))),
+    under: new Set(
+      relations
+        .coversOf(target)
+        .filter((cover) => standing.some((part) => relations.coveredBy(cover).has(part))),
+    ),
   };
 }
 

@@ -31,7 +31,8 @@ export function withReplacements(parts: ReadonlyMap<string, Part>): Map<string, 
   for (const part of parts.values()) inherited.set(part.id, inherit(part, parts));
   for (const part of inherited.values()) {
     const covers = new Set(part.covers);
-    for (const other of inherited.values()) if (other.replaces !== undefined && covers.has(other.replaces)) covers.add(other.id);
+    for (const other of inherited.values())
+      if (other.replaces !== undefined && covers.has(other.replaces)) covers.add(other.id);
     if (covers.size > part.covers.length) inherited.set(part.id, { ...part, covers: [...covers] });
   }
   return inherited;
@@ -95,7 +96,8 @@ function placesOf(
 ): Map<string, Set<string>> {
   const places = new Map<string, Set<string>>();
   for (const id of procedure.parts.keys()) places.set(id, new Set(chain(id).slice(1)));
-  for (const id of procedure.fasteners.keys()) places.set(id, new Set(heldBy(id).flatMap((part) => chain(part))));
+  for (const id of procedure.fasteners.keys())
+    places.set(id, new Set(heldBy(id).flatMap((part) => chain(part))));
   return places;
 }
 
@@ -112,7 +114,8 @@ function hiddenBy(
     if (cover.covers.some((covered) => covered === id || place.has(covered))) hidden.add(id);
   }
   for (const id of [...chain(cover.id), ...cover.heldBy.keys()]) hidden.delete(id);
-  for (const part of parts.values()) if (part.replaces === cover.id || cover.replaces === part.id) hidden.delete(part.id);
+  for (const part of parts.values())
+    if (part.replaces === cover.id || cover.replaces === part.id) hidden.delete(part.id);
   return hidden;
 }
 

@@ -20,7 +20,9 @@ export function startingTray(procedure: Procedure): Tray {
   const parts = [...procedure.parts.values()];
   return {
     parts: new Set(parts.filter((part) => part.replaces !== undefined).map((part) => part.id)),
-    sets: new Map([...procedure.fasteners.values()].map((set) => [set.id, { tight: set.count, slack: 0, out: 0 }])),
+    sets: new Map(
+      [...procedure.fasteners.values()].map((set) => [set.id, { tight: set.count, slack: 0, out: 0 }]),
+    ),
     states: new Map([...procedure.states.values()].map((state) => [state.id, state.starts])),
   };
 }

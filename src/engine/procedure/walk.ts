@@ -92,7 +92,8 @@ const partActs: Partial<Record<ActKind, (step: Step, part: Part, bench: Bench) =
   refit(step, part, bench) {
     if (!bench.off.has(part.id)) bench.faults.push({ step: step.id, kind: "part-on", part: part.id });
     const rival = findRival(part, bench);
-    if (rival !== undefined) bench.faults.push({ step: step.id, kind: "place-taken", part: part.id, by: rival });
+    if (rival !== undefined)
+      bench.faults.push({ step: step.id, kind: "place-taken", part: part.id, by: rival });
     findHolds(step, part, "in-the-way", bench);
     for (const [state, needed] of part.onlyWhile) needState(step, state, needed, part.id, bench);
     bench.off.delete(part.id);
@@ -100,7 +101,8 @@ const partActs: Partial<Record<ActKind, (step: Step, part: Part, bench: Bench) =
 };
 
 function findRival(part: Part, { relations, off }: Bench): string | undefined {
-  for (const id of relations.procedure.parts.keys()) if (relations.isReplacement(part.id, id) && !off.has(id)) return id;
+  for (const id of relations.procedure.parts.keys())
+    if (relations.isReplacement(part.id, id) && !off.has(id)) return id;
   return undefined;
 }
 
@@ -137,7 +139,14 @@ function doFasteners(step: Step, act: Act, bench: Bench): void {
   const wanted = act.count ?? there;
   if (wanted > there || there === 0) {
     const kind = act.kind as "slacken" | "remove" | "refit" | "tighten";
-    bench.faults.push({ step: step.id, kind: "too-many", act: kind, set: act.target, wanted: act.count ?? counts.tight + counts.slack + counts.out, there });
+    bench.faults.push({
+      step: step.id,
+      kind: "too-many",
+      act: kind,
+      set: act.target,
+      wanted: act.count ?? counts.tight + counts.slack + counts.out,
+      there,
+    });
   }
   bench.sets.set(act.target, rule.done(counts, Math.min(wanted, there)));
 }
@@ -148,11 +157,15 @@ export function faultsAtEnd(procedure: Procedure, tray: Tray): Fault[] {
 }
 
 function partsLeft(procedure: Procedure, tray: Tray): Fault[] {
-  const replaced = new Set([...procedure.parts.values()].filter((p) => !tray.parts.has(p.id)).map((p) => p.replaces));
+  const replaced = new Set(
+    [...procedure.parts.values()].filter((p) => !tray.parts.has(p.id)).map((p) => p.replaces),
+  );
   return [...procedure.parts.keys()].flatMap((part): Fault[] => {
     const isOff = tray.parts.has(part);
     if (procedure.leaves.has(part)) return isOff ? [] : [{ step: undefined, kind: "ends-on", part }];
-    return isOff && !replaced.has(part) && !isSpare(procedure, part, tray) ? [{ step: undefined, kind: "ends-off", part }] : [];
+    return isOff && !replaced.has(part) && !isSpare(procedure, part, tray)
+      ? [{ step: undefined, kind: "ends-off", part }]
+      : [];
   });
 }
 
@@ -165,13 +178,17 @@ function isSpare(procedure: Procedure, id: string, tray: Tray): boolean {
 function setsLeft(procedure: Procedure, tray: Tray): Fault[] {
   return [...tray.sets].flatMap(([set, { out, slack }]) => {
     const left = procedure.leaves.get(set) ?? { out: 0, slack: 0 };
-    return out === left.out && slack === left.slack ? [] : [{ step: undefined, kind: "ends-out" as const, set, out, slack }];
+    return out === left.out && slack === left.slack
+      ? []
+      : [{ step: undefined, kind: "ends-out" as const, set, out, slack }];
   });
 }
 
 function statesLeft(procedure: Procedure, tray: Tray): Fault[] {
   return [...procedure.states.values()].flatMap((state) => {
     const value = tray.states.get(state.id) ?? "";
-    return value === state.ends ? [] : [{ step: undefined, kind: "ends-state" as const, state: state.id, value, needed: state.ends }];
+    return value === state.ends
+      ? []
+      : [{ step: undefined, kind: "ends-state" as const, state: state.id, value, needed: state.ends }];
   });
 }

@@ -30,14 +30,23 @@ function makeProcedure(data: ModuleData, steps: readonly ModuleStep[]): ModulePr
   return { parts, fasteners, states, steps, leaves: makeLeaves(data.leaves, fasteners) };
 }
 
-type Entry<Key extends "parts" | "fasteners" | "state"> = NonNullable<ModuleData[Key]> extends Map<string, infer Value> ? Value : never;
+type Entry<Key extends "parts" | "fasteners" | "state"> =
+  NonNullable<ModuleData[Key]> extends Map<string, infer Value> ? Value : never;
 
 function makeFastener(id: string, data: Entry<"fasteners">): ModuleFastener {
   const { name, count, kind, thread, length, drive, keep, matched, torque, note } = data;
-  return { id, ...{ name, count, kind, thread, length, drive, keep, matched, torque, note }, torqueSource: data["torque-source"] };
+  return {
+    id,
+    ...{ name, count, kind, thread, length, drive, keep, matched, torque, note },
+    torqueSource: data["torque-source"],
+  };
 }
 
-function makePart(id: string, data: Entry<"parts">, fasteners: ReadonlyMap<string, ModuleFastener>): ModulePart {
+function makePart(
+  id: string,
+  data: Entry<"parts">,
+  fasteners: ReadonlyMap<string, ModuleFastener>,
+): ModulePart {
   const { name, replaces, keep, note } = data;
   return {
     id,
@@ -50,7 +59,10 @@ function makePart(id: string, data: Entry<"parts">, fasteners: ReadonlyMap<strin
 }
 
 /** A set that is not listed is reported by a rule; it counts as one screw until then. */
-function makeHolds(data: HeldByData | undefined, fasteners: ReadonlyMap<string, ModuleFastener>): Map<string, Hold> {
+function makeHolds(
+  data: HeldByData | undefined,
+  fasteners: ReadonlyMap<string, ModuleFastener>,
+): Map<string, Hold> {
   const all = (set: string): Hold => ({ out: fasteners.get(set)?.count ?? 1, slack: 0 });
   if (data === undefined) return new Map();
   if (Array.isArray(data)) return new Map(data.map((set) => [set, all(set)]));
@@ -61,8 +73,13 @@ function makeState(id: string, data: Entry<"state">): StateVariable {
   return { id, name: data.name, values: data.values, starts: data.starts, ends: data.ends ?? data.starts };
 }
 
-function makeLeaves(data: ModuleData["leaves"], fasteners: ReadonlyMap<string, ModuleFastener>): Map<string, Left> {
-  const entries: [string, LeftData][] = Array.isArray(data) ? data.map((id) => [id, "off"]) : Object.entries(data ?? {});
+function makeLeaves(
+  data: ModuleData["leaves"],
+  fasteners: ReadonlyMap<string, ModuleFastener>,
+): Map<string, Left> {
+  const entries: [string, LeftData][] = Array.isArray(data)
+    ? data.map((id) => [id, "off"])
+    : Object.entries(data ?? {});
   return new Map(entries.map(([id, left]) => [id, makeLeft(left, fasteners.get(id)?.count ?? 1)]));
 }
 

@@ -18,7 +18,8 @@ export const defaultProgramme: Programme = {
 export function makeProgramme(data: z.output<typeof schema.programme>): Programme {
   const { name, place, summary, language, units, emergency } = data;
   const conditions = [...(data.conditions ?? [])].map(
-    ([id, one]) => [id, { id, name: one.name, lookFor: one["look-for"], ifUnknown: one["if-unknown"] }] as const,
+    ([id, one]) =>
+      [id, { id, name: one.name, lookFor: one["look-for"], ifUnknown: one["if-unknown"] }] as const,
   );
   return {
     ...{ name, place, summary, language, units, emergency },

@@ -1,15 +1,17 @@
 import type { Act, After } from "../../engine/procedure/procedure.ts";
 import { actKinds } from "../../engine/procedure/procedure.ts";
 import type { Figure, ModuleStep, Protection } from "../../model/module.ts";
-import type { Section, Source } from "../../model/source.ts";
 import { resolvePath } from "../../model/path.ts";
+import type { Section, Source } from "../../model/source.ts";
 import type { StepData, TargetsData } from "../schema/step.ts";
 
 export function makeStep(source: Source, section: Section, data: StepData): ModuleStep {
   return {
     id: data.id,
     title: section.title,
-    acts: actKinds.flatMap((kind) => targetsOf(data[kind]).map(([target, count]): Act => ({ kind, target, count }))),
+    acts: actKinds.flatMap((kind) =>
+      targetsOf(data[kind]).map(([target, count]): Act => ({ kind, target, count })),
+    ),
     makes: data.makes ?? new Map(),
     through: data.through ?? [],
     while: data.while ?? new Map(),
@@ -34,7 +36,10 @@ export function targetsOf(data: TargetsData | undefined): [string, number | unde
   if (data === undefined) return [];
   if (typeof data === "string") return [[data, undefined]];
   if (!Array.isArray(data)) return Object.entries(data);
-  return data.flatMap((one) => (typeof one === "string" ? [[one, undefined]] : Object.entries(one)) as [string, number | undefined][]);
+  return data.flatMap(
+    (one) =>
+      (typeof one === "string" ? [[one, undefined]] : Object.entries(one)) as [string, number | undefined][],
+  );
 }
 
 const makeAfter = (reason: string | After): After =>

@@ -34,7 +34,11 @@ function checkHolds(module: Module, content: Content, reporter: Reporter): void 
       const there = fasteners.get(set)?.count;
       if (there === undefined || hold.out + hold.slack <= there) continue;
       const spot = inFile(content, module, ["parts", part.id, "held-by", set]);
-      reporter.report("act-count", spot, `"${set}" has ${there}, and held-by: counts ${hold.out + hold.slack}`);
+      reporter.report(
+        "act-count",
+        spot,
+        `"${set}" has ${there}, and held-by: counts ${hold.out + hold.slack}`,
+      );
     }
   }
 }

@@ -9,7 +9,12 @@ export const duplicates = moduleRule("duplicates", (module, content, reporter) =
     if (first === undefined) seen.set(step.id, step);
     else {
       const other = { ...inStep(content, module, first, ["id"]), message: "the first one stands here" };
-      reporter.report("duplicate-id", inStep(content, module, step, ["id"]), `two steps have the id "${step.id}"`, other);
+      reporter.report(
+        "duplicate-id",
+        inStep(content, module, step, ["id"]),
+        `two steps have the id "${step.id}"`,
+        other,
+      );
     }
   }
   for (const id of module.procedure.parts.keys()) {

@@ -1,7 +1,7 @@
 /** Pictures must exist and say in words what they show. */
 import type { Content } from "../../model/content.ts";
-import type { Source } from "../../model/source.ts";
 import { resolvePath } from "../../model/path.ts";
+import type { Source } from "../../model/source.ts";
 import type { Reporter, Spot } from "../reporter.ts";
 import { inStep, type Rule } from "./rule.ts";
 
@@ -21,7 +21,8 @@ export const figures: Rule = {
       const source = content.sources.get(module.path)!;
       for (const step of module.procedure.steps) {
         const written = writtenFile(step.section.steps[0]!.value);
-        if (step.figure !== undefined) check(source, written, step.figure.alt, inStep(content, module, step, ["figure"]));
+        if (step.figure !== undefined)
+          check(source, written, step.figure.alt, inStep(content, module, step, ["figure"]));
       }
     }
     reportUnused(used, content, reporter);
@@ -30,9 +31,17 @@ export const figures: Rule = {
 
 const writtenFile = (step: unknown): string => (step as { figure?: { file?: string } }).figure?.file ?? "";
 
-function checkPicture(path: string | undefined, src: string, alt: string, spot: Spot, content: Content, reporter: Reporter): void {
+function checkPicture(
+  path: string | undefined,
+  src: string,
+  alt: string,
+  spot: Spot,
+  content: Content,
+  reporter: Reporter,
+): void {
   if (path === undefined) reporter.report("leaves-content", spot, `"${src}" leads out of the content folder`);
-  else if (!content.pictures.has(path)) reporter.report("figure-missing", spot, `there is no picture "${path}"`);
+  else if (!content.pictures.has(path))
+    reporter.report("figure-missing", spot, `there is no picture "${path}"`);
   if (alt.trim() === "") reporter.report("figure-alt", spot, `the picture "${src}" has no alt text`);
 }
 

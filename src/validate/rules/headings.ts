@@ -25,7 +25,12 @@ function checkPlaces(source: Source, reporter: Reporter): void {
     if (first === undefined) seen.set(anchor, section);
     else if (first.steps.length === 0 || section.steps.length === 0) {
       const other = { source, offset: first.offset, message: "the first one stands here" };
-      reporter.report("duplicate-id", { source, offset: section.offset }, `two headings of this page are the place "${anchor}"`, other);
+      reporter.report(
+        "duplicate-id",
+        { source, offset: section.offset },
+        `two headings of this page are the place "${anchor}"`,
+        other,
+      );
     }
   }
 }
@@ -33,7 +38,9 @@ function checkPlaces(source: Source, reporter: Reporter): void {
 const tag = /<\/?[a-z][a-z0-9-]*(\s[^<>]*)?\/?>/i;
 
 function checkHtml(source: Source, section: Section, reporter: Reporter): void {
-  const text = section.prose.flatMap((token) => token.children ?? []).find((child: ProseToken) => child.type === "text" && tag.test(child.content));
+  const text = section.prose
+    .flatMap((token) => token.children ?? [])
+    .find((child: ProseToken) => child.type === "text" && tag.test(child.content));
   if (text === undefined) return;
   const found = tag.exec(text.content)![0];
   const offset = Math.max(section.offset, source.text.indexOf(found, section.offset));

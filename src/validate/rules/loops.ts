@@ -23,7 +23,11 @@ function checkParts(module: Module, content: Content, reporter: Reporter): void 
       reportLoop(part.id, next, field, () => inFile(content, module, ["parts", part.id, field]), reporter);
     }
     if (part.covers.includes(part.id)) {
-      reporter.report("self-reference", inFile(content, module, ["parts", part.id, "covers"]), `"${part.id}" covers itself`);
+      reporter.report(
+        "self-reference",
+        inFile(content, module, ["parts", part.id, "covers"]),
+        `"${part.id}" covers itself`,
+      );
     }
   }
 }

@@ -1,50 +1,95 @@
 /** Explicit precedence must name earlier steps, close no circle, and may lift only what is free to be lifted. */
-import { type BoundPair, boundPairs } from "../../engine/procedure/derive.ts";
+
 import { swapsThatCannotBe } from "../../engine/procedure/conflicts.ts";
-import type { Content } from "../../model/content.ts";
+import { type BoundPair, boundPairs } from "../../engine/procedure/derive.ts";
+import type { Code } from "../../model/codes.ts";
 import type { Module, ModuleStep } from "../../model/module.ts";
 import { nearestWords } from "../nearest.ts";
-import type { Reporter } from "../reporter.ts";
 import { inStep, moduleRule } from "./rule.ts";
 
 export const precedence = moduleRule("precedence", (module, content, reporter) => {
   const pairs = boundPairs(module.procedure);
-  const order = new Map(module.procedure.steps.map((step, index) => [step.id, index]));
   for (const step of module.procedure.steps) {
-    for (const other of step.after.keys()) checkAfter(step, other, module, order, pairs, content, reporter);
-    for (const other of step.maySwap.keys()) checkSwap(step, other, module, pairs, content, reporter);
+    for (const other of step.after.keys()) {
+      const fault = afterFault(step, other, module, pairs);
+      if (fault === undefined) continue;
+      const later = module.procedure.steps.find(({ id }) => id === other && id !== step.id);
+      const place = later && { ...inStep(content, module, later, ["id"]), message: `"${other}" stands here` };
+      reporter.report(fault.code, inStep(content, module, step, ["after", other], "key"), fault.found, place);
+    }
+    for (const other of step.maySwap.keys()) {
+      const fault = swapFault(step, other, module, pairs);
+      if (fault !== undefined)
+        reporter.report(fault.code, inStep(content, module, step, ["may-swap", other], "key"), fault.found);
+    }
   }
   for (const { step: id, with: other } of swapsThatCannotBe(module.procedure)) {
     const step = module.procedure.steps.find((one) => one.id === id)!;
     const spot = inStep(content, module, step, ["may-swap", other]);
-    reporter.report("swap-changes-tray", spot, `"${id}" and "${other}" can't change places: one changes what the other needs`);
+    reporter.report(
+      "swap-changes-tray",
+      spot,
+      `"${id}" and "${other}" can't change places: one changes what the other needs`,
+    );
   }
 });
 
-function checkAfter(
+interface Found {
+  readonly code: Code;
+  readonly found: string;
+}
+
+function afterFault(
   step: ModuleStep,
   other: string,
   module: Module,
-  order: ReadonlyMap<string, number>,
   pairs: readonly BoundPair[],
-  content: Content,
-  reporter: Reporter,
-): void {
-  const spot = inStep(content, module, step, ["after", other], "key");
-  const at = order.get(other);
-  if (at === undefined) {
-    return reporter.report("after-nothing", spot, `after: names "${other}", and no step has that id${nearestWords(other, order.keys())}`);
+): Found | undefined {
+  const ids = module.procedure.steps.map(({ id }) => id);
+  if (!ids.includes(other)) {
+    return {
+      code: "after-nothing",
+      found: `after: names "${other}", and no step has that id${nearestWords(other, ids)}`,
+    };
   }
-  if (at < order.get(step.id)!) return;
-  if (other === step.id) return reporter.report("self-reference", spot, `"${step.id}" can't come after itself`);
-  const later = module.procedure.steps[at]!;
-  const place = { ...inStep(content, module, later, ["id"]), message: `"${other}" stands here` };
+  if (other === step.id) return { code: "self-reference", found: `"${step.id}" can't come after itself` };
+  if (ids.indexOf(other) < ids.indexOf(step.id)) return undefined;
   const way = findWay(step.id, other, pairs);
-  if (way === undefined) {
-    return reporter.report("after-later", spot, `"${step.id}" is to come after "${other}", which is written later`, place);
-  }
-  const circle = [`"${step.id}"`, ...way.map((pair) => `before "${pair.then}" (${pair.because.join("; ")})`)].join(" ");
-  reporter.report("cycle", spot, `"${step.id}" is to come after "${other}", but ${circle}, and so before itself`, place);
+  if (way === undefined)
+    return { code: "after-later", found: `"${step.id}" is to come after "${other}", which is written later` };
+  const circle = way.map((pair) => `before "${pair.then}" (${pair.because.join("; ")})`).join(" ");
+  return {
+    code: "cycle",
+    found: `"${step.id}" is to come after "${other}", but "${step.id}" comes ${circle}, and so before itself`,
+  };
+}
+
+function swapFault(
+  step: ModuleStep,
+  other: string,
+  module: Module,
+  pairs: readonly BoundPair[],
+): Found | undefined {
+  if (!module.procedure.steps.some(({ id }) => id === other)) return undefined;
+  const pair = pairs.find(
+    ({ first, then }) => (first === step.id && then === other) || (first === other && then === step.id),
+  );
+  if (pair === undefined)
+    return {
+      code: "swap-unbound",
+      found: `"${step.id}" may swap with "${other}", but no rule binds these two steps`,
+    };
+  if (!pair.lifted)
+    return {
+      code: "swap-unbound",
+      found: `"${step.id}" may swap with "${other}", but after: demands this pair`,
+    };
+  return pair.critical
+    ? {
+        code: "swap-critical",
+        found: `"${pair.first}" before "${pair.then}" is critical: ${pair.because.join("; ")}`,
+      }
+    : undefined;
 }
 
 /** The shortest chain of bound pairs from one step to another. */
@@ -60,17 +105,4 @@ function findWay(from: string, to: string, pairs: readonly BoundPair[]): BoundPa
     }
   }
   return undefined;
-}
-
-function checkSwap(step: ModuleStep, other: string, module: Module, pairs: readonly BoundPair[], content: Content, reporter: Reporter): void {
-  const spot = inStep(content, module, step, ["may-swap", other], "key");
-  const pair = pairs.find(({ first, then }) => (first === step.id && then === other) || (first === other && then === step.id));
-  if (pair === undefined || !pair.lifted) {
-    if (module.procedure.steps.some(({ id }) => id === other)) {
-      const why = pair === undefined ? "no rule binds these two steps" : "after: demands this pair";
-      reporter.report("swap-unbound", spot, `"${step.id}" may swap with "${other}", but ${why}`);
-    }
-  } else if (pair.critical) {
-    reporter.report("swap-critical", spot, `"${pair.first}" before "${pair.then}" is critical: ${pair.because.join("; ")}`);
-  }
 }

@@ -35,7 +35,8 @@ const quizRows: Readonly<Record<QuizCode, Row>> = {
   "repeated-question": { code: "duplicate-id", field: undefined },
 };
 
-const words = ({ found, expected }: { found: string; expected: string }): string => `found ${found}; expected ${expected}`;
+const words = ({ found, expected }: { found: string; expected: string }): string =>
+  `found ${found}; expected ${expected}`;
 
 export const quizzes: Rule = {
   name: "quizzes",
@@ -45,14 +46,31 @@ export const quizzes: Rule = {
       for (const problem of quizProblems(quiz.quiz)) {
         const { code, field } = quizRows[problem.code];
         const [first, second] = problem.at;
-        const other = first === undefined ? undefined : { ...spot(["questions", first, "id"]), message: "the first one stands here" };
-        reporter.report(code, spot(second === undefined ? [field ?? "questions"] : ["questions", second, "id"]), words(problem), other);
+        const other =
+          first === undefined
+            ? undefined
+            : { ...spot(["questions", first, "id"]), message: "the first one stands here" };
+        reporter.report(
+          code,
+          spot(second === undefined ? [field ?? "questions"] : ["questions", second, "id"]),
+          words(problem),
+          other,
+        );
       }
       for (const [index, question] of quiz.quiz.questions.entries()) {
         for (const problem of questionProblems(question)) {
           const { code, field } = questionRows[problem.code];
           const at = problem.at.at(-1);
-          reporter.report(code, spot(["questions", index, ...(field === undefined ? [] : [field]), ...(at === undefined ? [] : [at])]), words(problem));
+          reporter.report(
+            code,
+            spot([
+              "questions",
+              index,
+              ...(field === undefined ? [] : [field]),
+              ...(at === undefined ? [] : [at]),
+            ]),
+            words(problem),
+          );
         }
         const source = content.sources.get(`modules/${quiz.module}/module.md`)!;
         checkLink(source, question.see, spot(["questions", index, "see"]), content, reporter);

@@ -15,12 +15,13 @@ interface Reference {
 interface ReferenceKind {
   readonly code: Code;
   readonly noun: string;
-  known(content: Content, module: Module): ReadonlyMap<string, unknown>;
+  known(content: Content, module: Module): { has(id: string): boolean; keys(): Iterable<string> };
   ofModule(module: Module): readonly Reference[];
   ofStep(step: ModuleStep): readonly Reference[];
 }
 
-const list = (field: string, ids: readonly string[]): Reference[] => ids.map((id, index) => ({ id, path: [field, index] }));
+const list = (field: string, ids: readonly string[]): Reference[] =>
+  ids.map((id, index) => ({ id, path: [field, index] }));
 const none = (): Reference[] => [];
 
 const kinds: readonly ReferenceKind[] = [
@@ -35,7 +36,8 @@ const kinds: readonly ReferenceKind[] = [
     code: "unknown-substance",
     noun: "substance",
     known: (content) => content.substances,
-    ofModule: (module) => module.substances.map(({ use }, index) => ({ id: use, path: ["substances", index, "use"] })),
+    ofModule: (module) =>
+      module.substances.map(({ use }, index) => ({ id: use, path: ["substances", index, "use"] })),
     ofStep: (step) => list("substances", step.substances),
   },
   {
@@ -55,7 +57,7 @@ const kinds: readonly ReferenceKind[] = [
   {
     code: "unknown-module",
     noun: "module",
-    known: moduleIds,
+    known: knownModules,
     ofModule: (module) => [...list("needs", module.needs), ...onward(module)],
     ofStep: none,
   },
@@ -69,12 +71,14 @@ const kinds: readonly ReferenceKind[] = [
 ];
 
 /** Modules that could not be read count as known: their own faults are reported, not those of all that name them. */
-function moduleIds(content: Content): ReadonlyMap<string, unknown> {
-  return new Map([...content.sources.values()].filter(({ kind }) => kind === "module").map(({ id }) => [id, id]));
+function knownModules({ sources, modules }: Content) {
+  return { has: (id: string) => sources.has(`modules/${id}/module.md`), keys: () => modules.keys() };
 }
 
 const onward = (module: Module): Reference[] =>
-  [...module.procedure.leaves].flatMap(([id, { to }]) => (to === undefined ? [] : [{ id: to, path: ["leaves", id, "to"] }]));
+  [...module.procedure.leaves].flatMap(([id, { to }]) =>
+    to === undefined ? [] : [{ id: to, path: ["leaves", id, "to"] }],
+  );
 
 export const references: Rule = {
   name: "references",
@@ -85,7 +89,14 @@ export const references: Rule = {
     for (const sheet of sheetsOf(content)) {
       if (sheet.kind !== "substance") continue;
       for (const { id, path } of list("hazards", sheet.hazards)) {
-        reportUnknown("unknown-hazard", "hazard", id, content.hazards, inFile(content, sheet, path), reporter);
+        reportUnknown(
+          "unknown-hazard",
+          "hazard",
+          id,
+          content.hazards,
+          inFile(content, sheet, path),
+          reporter,
+        );
       }
     }
   },

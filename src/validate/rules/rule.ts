@@ -10,7 +10,10 @@ export interface Rule {
 }
 
 /** A rule that looks at one module at a time. */
-export function moduleRule(name: string, check: (module: Module, content: Content, reporter: Reporter) => void): Rule {
+export function moduleRule(
+  name: string,
+  check: (module: Module, content: Content, reporter: Reporter) => void,
+): Rule {
   return {
     name,
     check(content, reporter) {
@@ -20,12 +23,23 @@ export function moduleRule(name: string, check: (module: Module, content: Conten
 }
 
 /** A place in the front matter of a sheet or module, or in a quiz. */
-export function inFile(content: Content, item: { readonly path: string }, path: YamlPath, end: Spot["end"] = "value"): Spot {
+export function inFile(
+  content: Content,
+  item: { readonly path: string },
+  path: YamlPath,
+  end: Spot["end"] = "value",
+): Spot {
   const source = content.sources.get(item.path) as Source;
   return { source, yaml: source.data, path, end };
 }
 
 /** A place in a step's block. */
-export function inStep(content: Content, module: Module, step: ModuleStep, path: YamlPath, end: Spot["end"] = "value"): Spot {
+export function inStep(
+  content: Content,
+  module: Module,
+  step: ModuleStep,
+  path: YamlPath,
+  end: Spot["end"] = "value",
+): Spot {
   return { source: content.sources.get(module.path) as Source, yaml: step.section.steps[0]!, path, end };
 }

@@ -31,7 +31,11 @@ const table: { readonly [Kind in FaultKind]: FaultWords<Of<Kind>> } = {
     path: (f) => [f.act],
     say: (f, name) => `${name(f.cover)} is still on and covers ${name(f.target)}`,
   },
-  "cover-off": { code: () => "cover-off", path: () => ["through"], say: (f, name) => `${name(f.cover)} is off, and this step works through it` },
+  "cover-off": {
+    code: () => "cover-off",
+    path: () => ["through"],
+    say: (f, name) => `${name(f.cover)} is off, and this step works through it`,
+  },
   "still-held": {
     code: () => "still-held",
     path: () => ["remove"],
@@ -40,10 +44,19 @@ const table: { readonly [Kind in FaultKind]: FaultWords<Of<Kind>> } = {
   "in-the-way": {
     code: () => "in-the-way",
     path: () => ["refit"],
-    say: (f, name) => `${name(f.part)} can't go back while ${name(f.set)} are in: ${f.tight} tight, ${f.slack} slack`,
+    say: (f, name) =>
+      `${name(f.part)} can't go back while ${name(f.set)} are in: ${f.tight} tight, ${f.slack} slack`,
   },
-  "part-off": { code: () => "removes-what-is-off", path: () => ["remove"], say: (f, name) => `${name(f.part)} is off already` },
-  "part-on": { code: () => "refits-what-is-on", path: () => ["refit"], say: (f, name) => `${name(f.part)} is on already` },
+  "part-off": {
+    code: () => "removes-what-is-off",
+    path: () => ["remove"],
+    say: (f, name) => `${name(f.part)} is off already`,
+  },
+  "part-on": {
+    code: () => "refits-what-is-on",
+    path: () => ["refit"],
+    say: (f, name) => `${name(f.part)} is on already`,
+  },
   "place-taken": {
     code: () => "place-taken",
     path: () => ["refit"],
@@ -52,7 +65,8 @@ const table: { readonly [Kind in FaultKind]: FaultWords<Of<Kind>> } = {
   "too-many": {
     code: (f) => tooManyCodes[f.act],
     path: (f) => [f.act],
-    say: (f, name) => `this step would ${f.act} ${f.wanted} of ${name(f.set)}, and ${f.there} are ${tooManyWords[f.act]}`,
+    say: (f, name) =>
+      `this step would ${f.act} ${f.wanted} of ${name(f.set)}, and ${f.there} are ${tooManyWords[f.act]}`,
   },
   "wrong-state": {
     code: () => "wrong-state",
@@ -60,8 +74,16 @@ const table: { readonly [Kind in FaultKind]: FaultWords<Of<Kind>> } = {
     say: (f, name) =>
       `the ${f.state} is "${f.value}" here, and must be "${f.needed}"${f.part === "" ? "" : ` to move ${name(f.part)}`}`,
   },
-  "ends-off": { code: () => "ends-off", path: (f) => ["parts", f.part], say: (f, name) => `${name(f.part)} is off at the end` },
-  "ends-on": { code: () => "ends-on", path: (f) => ["leaves", f.part], say: (f, name) => `${name(f.part)} is on at the end` },
+  "ends-off": {
+    code: () => "ends-off",
+    path: (f) => ["parts", f.part],
+    say: (f, name) => `${name(f.part)} is off at the end`,
+  },
+  "ends-on": {
+    code: () => "ends-on",
+    path: (f) => ["leaves", f.part],
+    say: (f, name) => `${name(f.part)} is on at the end`,
+  },
   "ends-out": {
     code: () => "ends-off",
     path: (f) => ["fasteners", f.set],
@@ -81,9 +103,11 @@ export const tray = moduleRule("tray", (module, content, reporter) => {
 function reportFault(fault: Fault, module: Module, content: Content, reporter: Reporter): void {
   const words = table[fault.kind] as FaultWords<Fault>;
   const { parts, fasteners, states, steps } = module.procedure;
-  const name = (id: string): string => `"${id}" (${parts.get(id)?.name ?? fasteners.get(id)?.name ?? states.get(id)?.name ?? id})`;
+  const name = (id: string): string =>
+    `"${id}" (${parts.get(id)?.name ?? fasteners.get(id)?.name ?? states.get(id)?.name ?? id})`;
   const step = steps.find(({ id }) => id === fault.step);
   const path = words.path(fault);
-  const spot = step === undefined ? inFile(content, module, path, "key") : inStep(content, module, step, path, "key");
+  const spot =
+    step === undefined ? inFile(content, module, path, "key") : inStep(content, module, step, path, "key");
   reporter.report(words.code(fault), spot, words.say(fault, name));
 }

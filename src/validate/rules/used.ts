@@ -16,9 +16,27 @@ interface Declared {
 
 const kinds: readonly Declared[] = [
   { field: "tools", noun: "tool", declared: (m) => m.tools, path: (i) => ["tools", i], mustBeUsed: true },
-  { field: "substances", noun: "substance", declared: (m) => m.substances.map(({ use }) => use), path: (i) => ["substances", i, "use"], mustBeUsed: true },
-  { field: "hazards", noun: "hazard", declared: (m) => m.hazards, path: (i) => ["hazards", i], mustBeUsed: false },
-  { field: "conditions", noun: "condition", declared: (m) => m.conditions, path: (i) => ["conditions", i], mustBeUsed: false },
+  {
+    field: "substances",
+    noun: "substance",
+    declared: (m) => m.substances.map(({ use }) => use),
+    path: (i) => ["substances", i, "use"],
+    mustBeUsed: true,
+  },
+  {
+    field: "hazards",
+    noun: "hazard",
+    declared: (m) => m.hazards,
+    path: (i) => ["hazards", i],
+    mustBeUsed: false,
+  },
+  {
+    field: "conditions",
+    noun: "condition",
+    declared: (m) => m.conditions,
+    path: (i) => ["conditions", i],
+    mustBeUsed: false,
+  },
 ];
 
 export const used = moduleRule("declared and used", (module, content, reporter) => {
@@ -34,7 +52,11 @@ function checkUses(kind: Declared, module: Module, content: Content, reporter: R
     for (const [index, id] of step[kind.field].entries()) {
       if (declared.has(id)) continue;
       const spot = inStep(content, module, step, [kind.field, index]);
-      reporter.report("undeclared-use", spot, `this step uses the ${kind.noun} "${id}", which ${kind.field}: of the module does not list`);
+      reporter.report(
+        "undeclared-use",
+        spot,
+        `this step uses the ${kind.noun} "${id}", which ${kind.field}: of the module does not list`,
+      );
     }
   }
 }
@@ -43,6 +65,10 @@ function checkDeclared(kind: Declared, module: Module, content: Content, reporte
   const usedIds = new Set(module.procedure.steps.flatMap((step: ModuleStep) => step[kind.field]));
   for (const [index, id] of kind.declared(module).entries()) {
     if (usedIds.has(id)) continue;
-    reporter.report("unused-declaration", inFile(content, module, kind.path(index)), `no step uses the ${kind.noun} "${id}"`);
+    reporter.report(
+      "unused-declaration",
+      inFile(content, module, kind.path(index)),
+      `no step uses the ${kind.noun} "${id}"`,
+    );
   }
 }

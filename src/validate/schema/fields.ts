@@ -10,7 +10,9 @@ export const id = z
   .meta({ description: "An id: lower-case letters, digits and hyphens." });
 
 export const text = z.string().trim().min(1, "some text").max(4000, "text of at most 4000 characters");
-export const texts = z.union([text.transform((one) => [one]), z.array(text)], { error: "text, or a list of texts" });
+export const texts = z.union([text.transform((one) => [one]), z.array(text)], {
+  error: "text, or a list of texts",
+});
 export const ids = z.array(id);
 export const wholeNumber = z.int("a whole number").min(1, "a whole number from 1");
 
@@ -20,7 +22,9 @@ export const wholeNumber = z.int("a whole number").min(1, "a whole number from 1
  */
 export function fields<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
   const known = Object.keys(shape).join(" ");
-  return z.strictObject(shape, { error: (issue) => (issue.code === "unrecognized_keys" ? known : undefined) });
+  return z.strictObject(shape, {
+    error: (issue) => (issue.code === "unrecognized_keys" ? known : undefined),
+  });
 }
 
 /** A map from ids to values, in the order written. */
@@ -39,7 +43,8 @@ export const minutes = quantity("time", "5 min or 2 h 30 min", (seconds) => seco
 /** A share as people write it, `80 %`, as a fraction from 0 to 1. */
 export const share = z.string().transform((written, context) => {
   const read = parseQuantity(written);
-  if (read.ok && read.value.unit === "%" && read.value.amount >= 0 && read.value.amount <= 100) return read.value.amount / 100;
+  if (read.ok && read.value.unit === "%" && read.value.amount >= 0 && read.value.amount <= 100)
+    return read.value.amount / 100;
   context.addIssue(fault("wrong-unit", `a share such as 80 %, not "${written.slice(0, 60)}"`));
   return z.NEVER;
 });
@@ -56,7 +61,8 @@ export function writtenQuantity(dimension: string, example: string) {
 function quantity(dimension: string, example: string, fromBase: (base: number) => number) {
   return z.string().transform((written, context) => {
     const read = parseQuantity(written);
-    if (read.ok && read.value.dimension === dimension && read.value.base >= 0) return fromBase(read.value.base);
+    if (read.ok && read.value.dimension === dimension && read.value.base >= 0)
+      return fromBase(read.value.base);
     context.addIssue(fault("wrong-unit", `a ${dimension} such as ${example}, not "${written.slice(0, 60)}"`));
     return z.NEVER;
   });

@@ -35,10 +35,19 @@ const fastener = fields({
   note: text.optional(),
 });
 
-const state = fields({ name: text, values: z.array(text).min(2, "at least two values"), starts: text, ends: text.optional() });
+const state = fields({
+  name: text,
+  values: z.array(text).min(2, "at least two values"),
+  starts: text,
+  ends: text.optional(),
+});
 
 const left = z.union(
-  [z.enum(["off", "discarded", "slack"]), fields({ out: countFrom0.default(0), slack: countFrom0.default(0) }), fields({ to: id })],
+  [
+    z.enum(["off", "discarded", "slack"]),
+    fields({ out: countFrom0.default(0), slack: countFrom0.default(0) }),
+    fields({ to: id }),
+  ],
   { error: "off, discarded, slack, {out: 1, slack: 2} or {to: module-id}" },
 );
 
@@ -48,20 +57,27 @@ export const module = fields({
   title: text,
   summary: text,
   revision: wholeNumber,
-  issued: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, "a date such as 2026-11-20").optional(),
+  issued: z
+    .string()
+    .regex(/^\d{4}-\d{2}-\d{2}$/, "a date such as 2026-11-20")
+    .optional(),
   "written-by": text.optional(),
   "approved-by": text.optional(),
   needs: ids.default([]),
   tools: ids.default([]),
   substances: z
-    .array(fields({ use: id, amount: writtenQuantity("volume", "150 mL").optional(), place: text.optional() }))
+    .array(
+      fields({ use: id, amount: writtenQuantity("volume", "150 mL").optional(), place: text.optional() }),
+    )
     .default([]),
   hazards: ids.default([]),
   conditions: ids.default([]),
   parts: byId(part).optional(),
   fasteners: byId(fastener).optional(),
   state: byId(state).optional(),
-  leaves: z.union([ids, z.record(id, left)], { error: "a list of ids, or a map of ids to how each is left" }).optional(),
+  leaves: z
+    .union([ids, z.record(id, left)], { error: "a list of ids, or a map of ids to how each is left" })
+    .optional(),
   phases: byId(text).optional(),
   "as-found": z.array(limitCheck).default([]),
   "as-left": z.array(limitCheck).default([]),

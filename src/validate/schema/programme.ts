@@ -7,7 +7,10 @@ export const programme = fields({
   name: text,
   place: text.optional(),
   summary: text.optional(),
-  language: z.string().regex(/^[a-z]{2,3}(-[A-Za-z0-9]+)*$/, "a language tag such as en").default("en"),
+  language: z
+    .string()
+    .regex(/^[a-z]{2,3}(-[A-Za-z0-9]+)*$/, "a language tag such as en")
+    .default("en"),
   units: z.enum(["metric", "inch"]).default("metric"),
   session: minutes.optional(),
   pass: share.optional(),

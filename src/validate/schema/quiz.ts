@@ -5,7 +5,9 @@ const asked = {
   id,
   ask: text,
   why: text.meta({ description: "Shown after the answer: why it is so." }),
-  see: text.meta({ description: "What to read again: #step-id, or a relative path such as ../../hazards/x.md." }),
+  see: text.meta({
+    description: "What to read again: #step-id, or a relative path such as ../../hazards/x.md.",
+  }),
   objective: text.optional(),
   critical: z.boolean().default(false),
   points: z.number().positive("a number above 0").max(1000, "at most 1000").default(1),
@@ -28,7 +30,10 @@ const question = z.discriminatedUnion("kind", [chooseOne, chooseSeveral, number,
   error: "one of choose-one, choose-several, number, arrange",
 });
 
-export const quiz = fields({ pass: share.optional(), questions: z.array(question).max(200, "at most 200 questions") });
+export const quiz = fields({
+  pass: share.optional(),
+  questions: z.array(question).max(200, "at most 200 questions"),
+});
 
 export type QuizData = z.output<typeof quiz>;
 export type QuestionData = z.output<typeof question>;

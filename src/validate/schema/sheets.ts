@@ -15,9 +15,13 @@ export const substance = fields({
   summary: text,
   use: z.array(z.enum(substanceUses)),
   flammable: z.boolean(),
-  signal: z.enum(["danger", "warning", "none"]).meta({ description: "The signal word of its label under GHS." }),
+  signal: z
+    .enum(["danger", "warning", "none"])
+    .meta({ description: "The signal word of its label under GHS." }),
   pictograms: z.array(z.enum(ghsPictograms)).default([]),
-  statements: z.array(z.string().regex(/^(EU)?H\d{3}[A-Za-z]*$/, "an H-statement code such as H226")).default([]),
+  statements: z
+    .array(z.string().regex(/^(EU)?H\d{3}[A-Za-z]*$/, "an H-statement code such as H226"))
+    .default([]),
   "data-sheet": text,
   hazards: ids.default([]),
   instead: text.optional(),

@@ -71,13 +71,20 @@ function sorted({ parts, sets, states }: ReturnType<typeof walk>["trays"][number
 function gearbox(steps: readonly Step[]): Procedure {
   return procedureOf(
     [
-      part("guard", { name: "gear guard", heldBy: new Map([["guard-screws", { out: 2, slack: 0 }]]), covers: ["case"] }),
+      part("guard", {
+        name: "gear guard",
+        heldBy: new Map([["guard-screws", { out: 2, slack: 0 }]]),
+        covers: ["case"],
+      }),
       part("case", { name: "gear case", heldBy: new Map([["bolts", { out: 2, slack: 0 }]]) }),
       part("wheel", { name: "wheel", in: "case" }),
       part("new-wheel", { name: "new wheel", replaces: "wheel" }),
       part("bed", { name: "bed" }),
     ],
-    [{ ...fastenerSet("guard-screws", 2), name: "guard screws" }, { ...fastenerSet("bolts", 2), name: "case bolts" }],
+    [
+      { ...fastenerSet("guard-screws", 2), name: "guard screws" },
+      { ...fastenerSet("bolts", 2), name: "case bolts" },
+    ],
     steps,
     [{ id: "brake", name: "brake", values: ["on", "off"], starts: "on", ends: "off" }],
   );
@@ -93,17 +100,67 @@ describe("the rules, one by one (design of the precedence graph, a to g; reasons
 
   test.each([
     ["a: the same part", remove("wheel"), work("wheel"), "the wheel is worked on after coming off"],
-    ["a: a part and its replacement", remove("wheel"), refit("new-wheel"), "the wheel and the new wheel share one place, one taking over from the other"],
-    ["b: a fastener and what it holds", remove("bolts"), remove("case"), "the case bolts still hold the gear case"],
-    ["b: back again", refit("case"), refit("bolts"), "the gear case must be in place before the case bolts, which hold it"],
+    [
+      "a: a part and its replacement",
+      remove("wheel"),
+      refit("new-wheel"),
+      "the wheel and the new wheel share one place, one taking over from the other",
+    ],
+    [
+      "b: a fastener and what it holds",
+      remove("bolts"),
+      remove("case"),
+      "the case bolts still hold the gear case",
+    ],
+    [
+      "b: back again",
+      refit("case"),
+      refit("bolts"),
+      "the gear case must be in place before the case bolts, which hold it",
+    ],
     ["c: a cover", remove("guard"), work("wheel"), "the gear guard is still on: it covers the wheel"],
-    ["c: fasteners under a cover", remove("guard"), remove("bolts"), "the gear guard is still on: it covers the case bolts"],
-    ["c: a cover going back", work("wheel"), refit("guard"), "once the gear guard is back on, it covers the wheel"],
-    ["c: work through a cover", { ...work("bed"), through: ["guard"] }, remove("guard"), "the work is done through the gear guard, which must still be on"],
-    ["d: an assembly", remove("case"), work("wheel"), "the wheel lies in the gear case, which comes out first"],
-    ["e: work on an assembly", remove("wheel"), work("case"), "the gear case is worked on with the wheel out of it"],
-    ["f: tightening", work("case"), { acts: [act("tighten", "bolts")] }, "the gear case is seen to before the case bolts are tightened on it"],
-    ["g: a state", { makes: new Map([["brake", "off"]]) }, { while: new Map([["brake", "off"]]) }, "the brake must be off"],
+    [
+      "c: fasteners under a cover",
+      remove("guard"),
+      remove("bolts"),
+      "the gear guard is still on: it covers the case bolts",
+    ],
+    [
+      "c: a cover going back",
+      work("wheel"),
+      refit("guard"),
+      "once the gear guard is back on, it covers the wheel",
+    ],
+    [
+      "c: work through a cover",
+      { ...work("bed"), through: ["guard"] },
+      remove("guard"),
+      "the work is done through the gear guard, which must still be on",
+    ],
+    [
+      "d: an assembly",
+      remove("case"),
+      work("wheel"),
+      "the wheel lies in the gear case, which comes out first",
+    ],
+    [
+      "e: work on an assembly",
+      remove("wheel"),
+      work("case"),
+      "the gear case is worked on with the wheel out of it",
+    ],
+    [
+      "f: tightening",
+      work("case"),
+      { acts: [act("tighten", "bolts")] },
+      "the gear case is seen to before the case bolts are tightened on it",
+    ],
+    [
+      "g: a state",
+      { makes: new Map([["brake", "off"]]) },
+      { while: new Map([["brake", "off"]]) },
+      "the brake must be off",
+    ],
   ])("%s", (_, first, then, because) => {
     expect(reasonOf(first, then)).toContain(because);
   });
@@ -118,19 +175,31 @@ describe("the rules, one by one (design of the precedence graph, a to g; reasons
   });
 
   test("a cover does not bind its own screws as covered", () => {
-    expect(reasonOf(remove("guard-screws"), remove("guard"))).toEqual(["the guard screws still hold the gear guard"]);
+    expect(reasonOf(remove("guard-screws"), remove("guard"))).toEqual([
+      "the guard screws still hold the gear guard",
+    ]);
   });
 });
 
 describe("what lies on the bench is bound to nothing left on the machine (common practice)", () => {
   const off = emptyStep("off", { acts: [act("remove", "wheel")] });
   const guardOff = emptyStep("guard-off", { acts: [act("remove", "guard-screws"), act("remove", "guard")] });
-  const others = (id: string): Partial<Step>[] => [{ acts: [act("remove", "case")] }, { acts: [act("refit", "guard")] }, { acts: [act("work", id)] }];
-  const pairsWith = (...steps: Step[]) => derivePrecedence(gearbox(steps)).pairs.map(({ first, then }) => `${first} ${then}`);
+  const others = (id: string): Partial<Step>[] => [
+    { acts: [act("remove", "case")] },
+    { acts: [act("refit", "guard")] },
+    { acts: [act("work", id)] },
+  ];
+  const pairsWith = (...steps: Step[]) =>
+    derivePrecedence(gearbox(steps)).pairs.map(({ first, then }) => `${first} ${then}`);
 
   test("work on a part that is off, and moving its assembly or a cover over its place", () => {
     for (const other of others("case")) {
-      const pairs = pairsWith(guardOff, off, emptyStep("clean", { acts: [act("work", "wheel")] }), emptyStep("other", other));
+      const pairs = pairsWith(
+        guardOff,
+        off,
+        emptyStep("clean", { acts: [act("work", "wheel")] }),
+        emptyStep("other", other),
+      );
       expect(pairs).toContain("off clean");
       expect(pairs).not.toContain("clean other");
     }
@@ -138,7 +207,14 @@ describe("what lies on the bench is bound to nothing left on the machine (common
 
   test("putting the part back is bound to both again", () => {
     for (const other of others("case")) {
-      expect(pairsWith(guardOff, off, emptyStep("back", { acts: [act("refit", "wheel")] }), emptyStep("other", other))).toContain("back other");
+      expect(
+        pairsWith(
+          guardOff,
+          off,
+          emptyStep("back", { acts: [act("refit", "wheel")] }),
+          emptyStep("other", other),
+        ),
+      ).toContain("back other");
     }
   });
 });
@@ -147,20 +223,37 @@ describe("explicit precedence and what may swap", () => {
   test("after: gives its reason first, and may mark the pair critical", () => {
     const after = new Map([["a", { because: "the paint is wet", critical: true }]]);
     const { pairs } = derivePrecedence(gearbox([emptyStep("a"), emptyStep("b", { after })]));
-    expect(pairs).toEqual([{ first: "a", then: "b", because: ["the paint is wet"], critical: true, lifted: false }]);
+    expect(pairs).toEqual([
+      { first: "a", then: "b", because: ["the paint is wet"], critical: true, lifted: false },
+    ]);
   });
 
   test("a pair is critical where its first step is", () => {
-    const { pairs } = derivePrecedence(gearbox([emptyStep("a", { acts: [act("work", "bed")], critical: true }), emptyStep("b", { acts: [act("work", "bed")] })]));
+    const { pairs } = derivePrecedence(
+      gearbox([
+        emptyStep("a", { acts: [act("work", "bed")], critical: true }),
+        emptyStep("b", { acts: [act("work", "bed")] }),
+      ]),
+    );
     expect(pairs.map(({ critical }) => critical)).toEqual([true]);
   });
 
   test("may-swap lifts a derived pair, whichever step names the other, and never one that after demands", () => {
     const both = { acts: [act("work", "bed")] };
     const swap = (id: string) => new Map([[id, "either will do"]]);
-    expect(derivePrecedence(gearbox([emptyStep("a", both), emptyStep("b", { ...both, maySwap: swap("a") })])).pairs).toEqual([]);
-    expect(derivePrecedence(gearbox([emptyStep("a", { ...both, maySwap: swap("b") }), emptyStep("b", both)])).pairs).toEqual([]);
-    const demanded = { ...both, maySwap: swap("a"), after: new Map([["a", { because: "so", critical: false }]]) };
+    expect(
+      derivePrecedence(gearbox([emptyStep("a", both), emptyStep("b", { ...both, maySwap: swap("a") })]))
+        .pairs,
+    ).toEqual([]);
+    expect(
+      derivePrecedence(gearbox([emptyStep("a", { ...both, maySwap: swap("b") }), emptyStep("b", both)]))
+        .pairs,
+    ).toEqual([]);
+    const demanded = {
+      ...both,
+      maySwap: swap("a"),
+      after: new Map([["a", { because: "so", critical: false }]]),
+    };
     expect(derivePrecedence(gearbox([emptyStep("a", both), emptyStep("b", demanded)])).pairs).toHaveLength(1);
   });
 

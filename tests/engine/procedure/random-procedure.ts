@@ -1,6 +1,15 @@
 /** Random procedures whose written order walks clean: acts are drawn, and kept where the walk finds no fault. */
 import fc from "fast-check";
-import type { Act, ActKind, FastenerSet, Left, Part, Procedure, StateVariable, Step } from "../../../src/engine/procedure/procedure.ts";
+import type {
+  Act,
+  ActKind,
+  FastenerSet,
+  Left,
+  Part,
+  Procedure,
+  StateVariable,
+  Step,
+} from "../../../src/engine/procedure/procedure.ts";
 import { faultsAtEnd, startWalk, walk } from "../../../src/engine/procedure/walk.ts";
 
 export function emptyStep(id: string, change: Partial<Step> = {}): Step {
@@ -26,7 +35,17 @@ export function act(kind: ActKind, target: string, count?: number): Act {
 }
 
 export function part(id: string, change: Partial<Part> = {}): Part {
-  return { id, name: id, heldBy: new Map(), covers: [], in: undefined, replaces: undefined, onlyWhile: new Map(), keep: undefined, ...change };
+  return {
+    id,
+    name: id,
+    heldBy: new Map(),
+    covers: [],
+    in: undefined,
+    replaces: undefined,
+    onlyWhile: new Map(),
+    keep: undefined,
+    ...change,
+  };
 }
 
 export function fastenerSet(id: string, count: number): FastenerSet {
@@ -40,7 +59,8 @@ export function procedureOf(
   states: readonly StateVariable[] = [],
   leaves: ReadonlyMap<string, Left> = new Map(),
 ): Procedure {
-  const byId = <Item extends { id: string }>(items: readonly Item[]) => new Map(items.map((item) => [item.id, item]));
+  const byId = <Item extends { id: string }>(items: readonly Item[]) =>
+    new Map(items.map((item) => [item.id, item]));
   return { parts: byId(parts), fasteners: byId(fasteners), states: byId(states), steps, leaves };
 }
 
@@ -51,17 +71,41 @@ interface Draw {
 }
 
 const draw: fc.Arbitrary<Draw> = fc.record({
-  kind: fc.constantFrom<Draw["kind"]>("slacken", "remove", "remove", "work", "work", "refit", "refit", "tighten", "makes", "while", "through"),
+  kind: fc.constantFrom<Draw["kind"]>(
+    "slacken",
+    "remove",
+    "remove",
+    "work",
+    "work",
+    "refit",
+    "refit",
+    "tighten",
+    "makes",
+    "while",
+    "through",
+  ),
   target: fc.nat(99),
   count: fc.option(fc.integer({ min: 1, max: 3 }), { nil: undefined }),
 });
 
 /** Part i may lie in, cover or replace earlier ones only, so that nothing goes round in a circle. */
 const machine = fc
-  .array(fc.record({ in: fc.nat(99), cover: fc.nat(99), held: fc.nat(99), only: fc.nat(5), replaces: fc.nat(99), slack: fc.boolean() }), { minLength: 2, maxLength: 7 })
+  .array(
+    fc.record({
+      in: fc.nat(99),
+      cover: fc.nat(99),
+      held: fc.nat(99),
+      only: fc.nat(5),
+      replaces: fc.nat(99),
+      slack: fc.boolean(),
+    }),
+    { minLength: 2, maxLength: 7 },
+  )
   .map((drawn) => {
     const fasteners = [fastenerSet("f0", 2), fastenerSet("f1", 3), fastenerSet("f2", 1)];
-    const states: StateVariable[] = [{ id: "power", name: "power", values: ["on", "off"], starts: "on", ends: "on" }];
+    const states: StateVariable[] = [
+      { id: "power", name: "power", values: ["on", "off"], starts: "on", ends: "on" },
+    ];
     const parts: Part[] = [];
     for (const [i, one] of drawn.entries()) {
       const earlier = (n: number): string | undefined => (i > 0 && n < 50 ? `p${n % i}` : undefined);
@@ -82,7 +126,10 @@ const machine = fc
   });
 
 export const soundProcedure: fc.Arbitrary<Procedure> = fc
-  .tuple(machine, fc.array(fc.array(draw, { minLength: 1, maxLength: 2 }), { minLength: 20, maxLength: 60, size: "max" }))
+  .tuple(
+    machine,
+    fc.array(fc.array(draw, { minLength: 1, maxLength: 2 }), { minLength: 20, maxLength: 60, size: "max" }),
+  )
   .map(([{ parts, fasteners, states }, draws]) => {
     const bare = procedureOf(parts, fasteners, [], states);
     const steps: Step[] = [];
@@ -98,7 +145,12 @@ export const soundProcedure: fc.Arbitrary<Procedure> = fc
 function stepOf(draws: readonly Draw[], { parts, fasteners }: Procedure, id: string): Step {
   const partIds = [...parts.keys()];
   const all = [...partIds, ...fasteners.keys()];
-  const made = { acts: [] as Act[], makes: new Map<string, string>(), while: new Map<string, string>(), through: [] as string[] };
+  const made = {
+    acts: [] as Act[],
+    makes: new Map<string, string>(),
+    while: new Map<string, string>(),
+    through: [] as string[],
+  };
   const order: ActKind[] = ["slacken", "remove", "work", "refit", "tighten"];
   for (const { kind, target, count } of draws) {
     if (kind === "makes" || kind === "while") made[kind].set("power", target % 2 === 0 ? "on" : "off");
@@ -124,7 +176,8 @@ function closed(procedure: Procedure): Procedure {
   for (const fault of faultsAtEnd(procedure, walker.tray())) {
     if (fault.kind === "ends-off") leaves.set(fault.part, { out: 1, slack: 0, ...left });
     if (fault.kind === "ends-out") leaves.set(fault.set, { out: fault.out, slack: fault.slack, ...left });
-    if (fault.kind === "ends-state") states.set(fault.state, { ...states.get(fault.state)!, ends: fault.value });
+    if (fault.kind === "ends-state")
+      states.set(fault.state, { ...states.get(fault.state)!, ends: fault.value });
   }
   return { ...procedure, states, leaves };
 }

@@ -8,4 +8,12 @@ import { state } from "./state.ts";
 import { tightening } from "./tightening.ts";
 
 /** The rules by which two steps are bound; reasons are listed in this order. */
-export const rules: readonly Rule[] = [sameThing, fastening, covering, assembly, assemblyWork, tightening, state];
+export const rules: readonly Rule[] = [
+  sameThing,
+  fastening,
+  covering,
+  assembly,
+  assemblyWork,
+  tightening,
+  state,
+];

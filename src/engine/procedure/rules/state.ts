@@ -11,7 +11,8 @@ export const state: Rule = {
     if (a.kind === "makes" && b.kind === "makes") {
       return `the ${name(a, relations)} is made ${a.value} first, then ${b.value}`;
     }
-    if (a.kind === "makes" && b.kind === "needs") return `the ${name(a, relations)} must be ${b.value}${whatFor(b, relations)}`;
+    if (a.kind === "makes" && b.kind === "needs")
+      return `the ${name(a, relations)} must be ${b.value}${whatFor(b, relations)}`;
     if (a.kind === "needs" && b.kind === "makes") {
       return `the ${name(a, relations)} must still be ${a.value}${whatFor(a, relations)}`;
     }
@@ -19,7 +20,8 @@ export const state: Rule = {
   },
 };
 
-const name = (touch: Touch, { procedure }: Relations): string => procedure.states.get(touch.target)?.name ?? touch.target;
+const name = (touch: Touch, { procedure }: Relations): string =>
+  procedure.states.get(touch.target)?.name ?? touch.target;
 
 const whatFor = (touch: Touch, { the }: Relations): string =>
   touch.part === "" ? "" : ` before ${the(touch.part)} comes off or goes on`;
