@@ -35,3 +35,10 @@ export function pageOfEachKind(pages: readonly SitePage[] = sitePages()): SitePa
   }
   return [...largest.values()];
 }
+
+/** What the page hands to its script. */
+export function pageData<Data>({ html, path }: SitePage): Data {
+  const block = /<script type="application\/json" id="page-data">(.*?)<\/script>/s.exec(html)?.[1];
+  if (block === undefined) throw new Error(`${path} hands no data to its script`);
+  return JSON.parse(block) as Data;
+}

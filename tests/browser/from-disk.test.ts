@@ -1,0 +1,39 @@
+import { pathToFileURL } from "node:url";
+import { expect, inject, test } from "vitest";
+import type { PracticeData } from "../../src/model/page-data.ts";
+import { arrangeByKeys, orderOf } from "./site/arranging.ts";
+import { withBrowser } from "./site/browser.ts";
+import { pageData, sitePages } from "./site/pages.ts";
+
+/** The site as files, opened without any server. */
+const visitor = withBrowser(`${pathToFileURL(inject("siteDir")).href}/`);
+
+test("one reads from page to page", async () => {
+  const { page, troubles } = await visitor.open("index.html");
+  await page.getByRole("navigation", { name: "Main" }).getByRole("link", { name: "Modules" }).click();
+  await page.getByRole("main").getByRole("link").first().click();
+  await page.getByRole("link", { name: "Practise the order" }).click();
+  expect(await page.getByRole("heading", { level: 1 }).textContent()).toContain("Practise");
+  expect(troubles).toEqual([]);
+});
+
+test("practice works and is kept", async () => {
+  const practice = sitePages().find(({ kind }) => kind === "practice")!;
+  const written = pageData<PracticeData>(practice).practices[0]!.steps.map(({ title }) => title);
+  const { page, troubles } = await visitor.open(practice.file);
+  const list = page.getByRole("list", { name: /your order/ });
+  await arrangeByKeys(page, list, written);
+  await page.getByRole("button", { name: "Check this order" }).click();
+  expect(await page.getByRole("heading", { name: "This order is right." }).isVisible()).toBe(true);
+  await page.reload();
+  expect(await orderOf(list)).toEqual(written);
+  expect(troubles).toEqual([]);
+});
+
+test("search works", async () => {
+  const { page, troubles } = await visitor.open("search/index.html");
+  await page.getByRole("searchbox").fill("screw");
+  await page.getByRole("list", { name: "Found" }).getByRole("link").first().click();
+  expect(await page.getByRole("heading", { level: 1 }).count()).toBe(1);
+  expect(troubles).toEqual([]);
+});

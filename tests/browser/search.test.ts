@@ -1,0 +1,96 @@
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { axeViolations } from "./site/axe.ts";
+import { withBrowser } from "./site/browser.ts";
+import { sitePages } from "./site/pages.ts";
+
+const visitor = withBrowser();
+
+const field = (page: Page) => page.getByRole("searchbox");
+const results = (page: Page) => page.getByRole("list", { name: "Found" }).getByRole("link");
+
+const sheet = sitePages().find(({ kind }) => kind === "module")!;
+const title = /<h1[^>]*>(?:<[^>]*>)*([^<]+)/.exec(sheet.html)![1]!;
+
+test("a module is found while its title is typed, and Enter opens it", async () => {
+  const { page, troubles } = await visitor.open("search/");
+  expect(await field(page).evaluate((element) => element === document.activeElement)).toBe(true);
+  await page.keyboard.type(title.slice(0, title.length - 2));
+  expect(await results(page).first().textContent()).toBe(title);
+  expect(await axeViolations(page)).toEqual([]);
+  await page.keyboard.press("Enter");
+  await page.waitForURL((url) => url.pathname.endsWith(sheet.file));
+  expect(troubles).toEqual([]);
+});
+
+test("a step is found by its heading, and its link leads to it on its page", async () => {
+  const step =
+    /<section class="step" id="([^"]+)">[\s\S]*?<h3[^>]*>(?:<span[^>]*>[^<]*<\/span>)?([^<]+)<\/h3>/.exec(
+      sheet.html,
+    )!;
+  const { page } = await visitor.open("search/");
+  await page.keyboard.type(step[2]!);
+  const link = results(page).filter({ hasText: step[2]! }).first();
+  expect(await link.getAttribute("href")).toContain(`#${step[1]}`);
+  await link.click();
+  const heading = page.getByRole("heading", { name: step[2]!, exact: false }).first();
+  await expect.poll(async () => (await heading.boundingBox())?.y).toBeLessThan(400);
+});
+
+test("the arrow keys go through what is found, Escape goes back", async () => {
+  const { page } = await visitor.open("search/");
+  await page.keyboard.type("screw");
+  expect(await results(page).count()).toBeGreaterThan(1);
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("ArrowDown");
+  expect(
+    await results(page)
+      .nth(1)
+      .evaluate((element) => element === document.activeElement),
+  ).toBe(true);
+  await page.keyboard.press("Escape");
+  expect(await field(page).evaluate((element) => element === document.activeElement)).toBe(true);
+  await page.keyboard.press("ArrowDown");
+  const target = await results(page).first().getAttribute("href");
+  await page.keyboard.press("Enter");
+  await page.waitForURL(new URL(target!, page.url()).href);
+});
+
+test("a thread is found by its designation, as the sheets write it", async () => {
+  const written = sitePages().flatMap(({ kind, html, file }) =>
+    kind === "module"
+      ? [...html.matchAll(/\b\d+ BA\b|\bM\d+(?:\.\d+)?\s?[×x]\s?\d+(?:\.\d+)?/g)].map(([name]) => ({
+          name,
+          file,
+        }))
+      : [],
+  );
+  expect(written.length).toBeGreaterThan(0);
+  const { name } = written[0]!;
+  const { page } = await visitor.open("search/");
+  await page.keyboard.type(name);
+  const hrefs = await results(page).evaluateAll((links) =>
+    links.map((link) => (link as HTMLAnchorElement).pathname),
+  );
+  const files = written.filter((each) => each.name === name).map(({ file }) => file);
+  expect(hrefs.some((href) => files.some((file) => href.endsWith(file)))).toBe(true);
+});
+
+test("a slip of the finger is forgiven, and what is not there is told", async () => {
+  const { page } = await visitor.open("search/");
+  await page.keyboard.type("screwdrvier");
+  expect((await results(page).allTextContents()).join().toLowerCase()).toContain("screwdriver");
+  await field(page).fill("zzqxv");
+  await expect.poll(() => page.getByRole("status").textContent()).toMatch(/nothing found/i);
+  expect(await results(page).count()).toBe(0);
+});
+
+test("what was typed stays in the address, so that going back finds it again", async () => {
+  const { page } = await visitor.open("search/");
+  await page.keyboard.type("white spirit");
+  const first = await results(page).first().textContent();
+  await results(page).first().click();
+  await page.goBack();
+  await expect.poll(() => results(page).first().textContent()).toBe(first);
+  expect(await field(page).inputValue()).toBe("white spirit");
+});
