@@ -1,4 +1,5 @@
 /** Help texts, made from the table of commands. */
+import { codes } from "../model/codes.ts";
 import type { Command } from "./command.ts";
 
 export function helpAll(commands: readonly Command[]): string {
@@ -11,7 +12,7 @@ export function helpAll(commands: readonly Command[]): string {
     "",
     ...lines,
     "",
-    "benchwright help COMMAND tells more of a command.",
+    "benchwright help COMMAND tells more of a command, benchwright help codes lists what check can find.",
     "A command ends with 0 when done, 1 when the content or a file has errors, 2 when the call is wrong.",
     "",
   ].join("\n");
@@ -31,4 +32,12 @@ export function helpOne(command: Command): string {
     ...options,
     "",
   ].join("\n");
+}
+
+/** Every code that `check` can report, made from the catalogue. */
+export function helpCodes(): string {
+  const blocks = Object.entries(codes).map(
+    ([code, { severity, means, mend }]) => `${code} (${severity})\n  ${means}\n  ${mend}\n`,
+  );
+  return blocks.join("\n");
 }

@@ -2,7 +2,7 @@
 import { build } from "./build.ts";
 import { check } from "./check.ts";
 import { BadInput, type Command, type ExitCode, type Output, readCall, WrongCall } from "./command.ts";
-import { helpAll, helpOne } from "./help.ts";
+import { helpAll, helpCodes, helpOne } from "./help.ts";
 import { newCommand } from "./new.ts";
 import { order } from "./order.ts";
 import { schema } from "./schema.ts";
@@ -30,7 +30,8 @@ export async function run(args: readonly string[], output: Output): Promise<Exit
 }
 
 function help(name: string | undefined, output: Output): ExitCode {
-  output.out(name === undefined ? helpAll(commands) : helpOne(find(name)));
+  if (name === "codes") output.out(helpCodes());
+  else output.out(name === undefined ? helpAll(commands) : helpOne(find(name)));
   return 0;
 }
 

@@ -3,6 +3,7 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { run } from "../../src/cli/run.ts";
+import { codes } from "../../src/model/codes.ts";
 import { changed, soundFiles, temporaryFolder, writeFolder } from "../support/content-folder.ts";
 
 async function call(...args: string[]) {
@@ -35,6 +36,18 @@ describe("help and wrong calls", () => {
       });
     }
     expect((await call()).out).toBe(all.out);
+  });
+
+  test("help codes lists the whole catalogue", async () => {
+    const { code, out } = await call("help", "codes");
+    expect(code).toBe(0);
+    for (const [name, { mend }] of Object.entries(codes))
+      expect(out).toMatch(
+        new RegExp(
+          `^${name} \\((error|warning)\\)\n.+\n  ${mend.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")}`,
+          "m",
+        ),
+      );
   });
 
   test.each([
