@@ -20,7 +20,7 @@ export function shortSafetyMessage(hazard: Hazard, from: Address, at: string): H
   return message(
     hazard,
     from,
-    html`<p><strong>${sentence(hazard.consequence)}</strong> <a href="#${at}">How to avoid it</a></p>`,
+    html`<p><strong>${sentence(hazard.consequence)}</strong> <a href="#${at}">How to avoid it: at the front</a></p>`,
   );
 }
 

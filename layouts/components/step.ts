@@ -40,10 +40,13 @@ export interface StepPlace {
 
 export function step(view: StepView, place: StepPlace, page: StepPage): Html {
   const { step, number } = view;
+  const { module } = page.view;
   return html`<section class="step" id="${step.id}">
 <div class="step-body">
+<div class="step-head">
 <h3><span class="step-number">${number} </span>${step.title}</h3>
-${marks(step)}${needs(view, page.numbers)}${guards(step, place.fresh, page)}${work(view, place, page)}${lines([...signs(step), ...troubles(step), wasted(step)], "long")}${afterwards(step)}</div>
+${marks(step)}${needs(view, page.numbers)}${guards(step, place.fresh, page)}${acts(step, place.before, module.procedure)}</div>
+${work(view, page)}${lines([...signs(step), ...troubles(step), wasted(step)], "long")}${afterwards(step)}</div>
 ${tray(place.account, number)}
 </section>
 `;
@@ -72,13 +75,9 @@ function gate({ conditions }: ModuleStep, book: Book): Html | undefined {
 `;
 }
 
-function work(
-  view: StepView,
-  { before }: StepPlace,
-  { view: { module }, book, from, numbers }: StepPage,
-): Html {
+function work(view: StepView, { view: { module }, book, from, numbers }: StepPage): Html {
   const { step } = view;
-  return html`${acts(step, before, module.procedure)}${recorded(view, numbers)}${record(view, numbers)}<div class="prose">${book.prose(step.section, module.path, from)}</div>
+  return html`${recorded(view, numbers)}${record(view, numbers)}<div class="prose">${book.prose(step.section, module.path, from)}</div>
 ${step.figure === undefined ? undefined : figure(step.figure, book, from)}`;
 }
 
