@@ -29,7 +29,7 @@ export function searchPage(book: Book): string {
     description: "Find a module, a step, a tool, a substance, a hazard, a part or a thread.",
     data,
     main: html`<div class="sheet search">
-<h1>Search</h1>
+<header class="sheet-head"><h1>Search</h1></header>
 <form class="search-form" role="search" hidden>
 <label for="search-query">Module, step, tool, substance, part or thread</label>
 <input type="search" id="search-query" name="q" autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="search" maxlength="200" aria-describedby="search-hint">

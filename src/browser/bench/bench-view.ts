@@ -6,6 +6,7 @@ import { Bar } from "./bar.ts";
 import { type Card, cardsOf, cardWith } from "./cards.ts";
 import { turnOf } from "./keys.ts";
 import { keepPlace, type Place, readPlace } from "./place.ts";
+import { foldTrays } from "./tray-fold.ts";
 
 export class BenchView {
   readonly #page: HTMLElement;
@@ -22,9 +23,9 @@ export class BenchView {
     this.#place = readPlace(store.load(), this.#cards[0]!.id);
     this.#bar = new Bar({ turn: (by) => this.#turn(by), tick: (done) => this.#tick(done) });
     page.append(this.#bar.element);
-    this.#cards.at(-1)!.elements[0]!.prepend(this.#left);
+    this.#cards.at(-1)!.main.prepend(this.#left);
     page.classList.add("is-turned");
-    for (const tray of page.querySelectorAll<HTMLElement>(".step > .tray")) tray.tabIndex = 0;
+    foldTrays(page);
     addEventListener("hashchange", () => this.#follow());
     document.addEventListener("keydown", (event) => this.#press(event));
     this.#show(this.#startingCard());
@@ -52,7 +53,8 @@ export class BenchView {
     const card = cardWith(this.#cards, hash);
     if (card < 0) return;
     this.#show(card);
-    goTo(document.getElementById(hash)!);
+    if (hash === this.#cards[card]!.id) this.#goToTop(this.#cards[card]!);
+    else goTo(document.getElementById(hash)!);
   }
 
   #turn(by: number): void {
@@ -61,8 +63,15 @@ export class BenchView {
     if (card === undefined) return;
     this.#show(next);
     replaceAddress(`#${card.id}`);
-    goTo(card.elements[0]!.querySelector<HTMLElement>("h2, h3") ?? card.elements[0]!);
-    scrollTo(0, 0);
+    this.#goToTop(card);
+  }
+
+  /** The focus goes to the heading, so that it is read out. */
+  #goToTop({ main }: Card): void {
+    const heading = main.querySelector<HTMLElement>("h2, h3") ?? main;
+    heading.tabIndex = -1;
+    heading.focus({ preventScroll: true });
+    this.#page.scrollIntoView({ block: "start", behavior: "instant" });
   }
 
   #tick(done: boolean): void {
@@ -79,8 +88,9 @@ export class BenchView {
 
   #show(at: number): void {
     const card = this.#cards[at]!;
-    for (const each of this.#cards)
-      for (const part of each.elements) part.classList.toggle("is-away", each !== card);
+    for (const part of this.#cards.flatMap(({ elements }) => elements)) {
+      part.classList.toggle("is-away", !card.elements.includes(part));
+    }
     this.#keep({ card: card.id });
     this.#page.classList.toggle("is-step", card.isStep);
     const steps = this.#cards.filter(({ isStep }) => isStep);
@@ -108,7 +118,8 @@ export class BenchView {
     if (event.defaultPrevented || usesKeys(event.target as Element, event.key)) return;
     const root = document.documentElement;
     const atEnd = scrollY + innerHeight >= root.scrollHeight - 2;
-    const by = turnOf(event, { atTop: scrollY <= 2, atEnd });
+    const atTop = this.#page.getBoundingClientRect().top >= -2;
+    const by = turnOf(event, { atTop, atEnd });
     if (by === 0) return;
     event.preventDefault();
     this.#turn(by);

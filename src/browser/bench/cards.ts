@@ -5,34 +5,40 @@ export interface Card {
   readonly id: string;
   readonly title: string;
   readonly isStep: boolean;
+  /** The step, or what stands before or after all of them. */
+  readonly main: HTMLElement;
+  /** All that is shown with it; the heading of a phase is shown with each of its steps. */
   readonly elements: readonly HTMLElement[];
 }
 
-/** A heading of a phase stands on the card of the step after it, plain prose on that of the step before it. */
+/** Plain prose stands on the card of the step before it. */
 export function cardsOf(page: HTMLElement): Card[] {
-  const before = page.querySelector<HTMLElement>(".bench-before")!;
-  const after = page.querySelector<HTMLElement>(".bench-after")!;
+  const plain = (main: HTMLElement, title: string): Card => ({
+    id: main.id,
+    title,
+    isStep: false,
+    main,
+    elements: [main],
+  });
   return [
-    { id: before.id, title: "Before work", isStep: false, elements: [before] },
+    plain(page.querySelector<HTMLElement>(".bench-before")!, "Before work"),
     ...stepCards([...page.querySelector(".bench-steps")!.children] as HTMLElement[]),
-    { id: after.id, title: "When the work is done", isStep: false, elements: [after] },
+    plain(page.querySelector<HTMLElement>(".bench-after")!, "When the work is done"),
   ];
 }
 
 function stepCards(elements: readonly HTMLElement[]): Card[] {
-  const groups: HTMLElement[][] = [];
-  let waiting: HTMLElement[] = [];
+  const cards: (Card & { readonly elements: HTMLElement[] })[] = [];
+  let phase: HTMLElement[] = [];
   for (const each of elements) {
     if (each.matches(".step")) {
-      groups.push([...waiting, each]);
-      waiting = [];
-    } else if (each.matches(".phase") || groups.length === 0) waiting.push(each);
-    else groups.at(-1)!.push(each);
+      const title = each.querySelector("h3")?.textContent ?? "";
+      cards.push({ id: each.id, title, isStep: true, main: each, elements: [...phase, each] });
+    } else if (each.matches(".phase")) phase = [each];
+    else if (cards.length > 0) cards.at(-1)!.elements.push(each);
+    else phase.push(each);
   }
-  return groups.map((group) => {
-    const step = group.find((each) => each.matches(".step"))!;
-    return { id: step.id, title: step.querySelector("h3")?.textContent ?? "", isStep: true, elements: group };
-  });
+  return cards;
 }
 
 /** The card on which the element with an id stands; -1 where there is none. */

@@ -5,13 +5,14 @@ import { sentence } from "../page/words.ts";
 
 type Say = (remark: Remark) => string;
 
-const quoted = ({ about: [text = ""] }: Remark): string => `“${text}”`;
+/** An option is often a sentence, and brings its full stop with it. */
+const quoted = ({ about: [text = ""] }: Remark): string => `“${text}”${/[.!?…]$/.test(text) ? "" : "."}`;
 const because = ({ because }: Remark): string => (because === "" ? "" : ` ${sentence(because)}`);
 
 const chosen: Readonly<Record<Remark["verdict"], Say>> = {
-  right: (remark) => `Right: ${quoted(remark)}.${because(remark)}`,
-  wrong: (remark) => `Not right: ${quoted(remark)}.${because(remark)}`,
-  missed: (remark) => `Right, and not chosen: ${quoted(remark)}.${because(remark)}`,
+  right: (remark) => `Right: ${quoted(remark)}${because(remark)}`,
+  wrong: (remark) => `Not right: ${quoted(remark)}${because(remark)}`,
+  missed: (remark) => `Right, and not chosen: ${quoted(remark)}${because(remark)}`,
 };
 
 const counted: Readonly<Record<Remark["verdict"], Say>> = {
@@ -29,7 +30,7 @@ const arranged: Readonly<Record<Remark["verdict"], Say>> = {
     then === undefined
       ? `“${first}” does not belong here.`
       : sentence(`“${first}” comes before “${then}”: ${because}`),
-  missed: (remark) => `Left out: ${quoted(remark)}.`,
+  missed: (remark) => `Left out: ${quoted(remark)}`,
 };
 
 const rows: Readonly<Record<QuestionKind, Readonly<Record<Remark["verdict"], Say>>>> = {
@@ -39,8 +40,10 @@ const rows: Readonly<Record<QuestionKind, Readonly<Record<Remark["verdict"], Say
   arrange: arranged,
 };
 
-export function remarkWords(kind: QuestionKind, remark: Remark): string {
-  return rows[kind][remark.verdict](remark);
+/** Of a right answer, only what says more than that it is right. */
+export function remarkLines(kind: QuestionKind, remarks: readonly Remark[], right: boolean): string[] {
+  const telling = remarks.filter(({ because }) => !right || because !== "" || kind === "number");
+  return telling.map((remark) => rows[kind][remark.verdict](remark));
 }
 
 /** The verdict on a question in one line. */

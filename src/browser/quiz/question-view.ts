@@ -3,7 +3,7 @@ import { kindOf } from "../../engine/quiz/kinds.ts";
 import { type Mark, remarksOn } from "../../engine/quiz/score.ts";
 import type { QuizItem } from "../../model/page-data.ts";
 import { button, element } from "../page/element.ts";
-import { remarkWords, verdictWords } from "./feedback-words.ts";
+import { remarkLines, verdictWords } from "./feedback-words.ts";
 import type { Field } from "./fields/field.ts";
 import { type FieldPlace, fieldOf } from "./fields/fields.ts";
 
@@ -41,9 +41,7 @@ export class QuestionView {
   tell(mark: Mark): void {
     this.#close(true);
     const { question, see } = this.item;
-    const remarks = remarksOn(question, this.field.read()).map((remark) =>
-      element("li", { class: `is-${remark.verdict}` }, remarkWords(question.kind, remark)),
-    );
+    const lines = remarkLines(question.kind, remarksOn(question, this.field.read()), mark.right);
     const again =
       see === undefined
         ? undefined
@@ -54,7 +52,7 @@ export class QuestionView {
         { class: mark.right ? "is-right" : "is-wrong", tabindex: "-1" },
         element("strong", {}, verdictWords(mark)),
       ),
-      element("ul", {}, ...remarks),
+      ...(lines.length === 0 ? [] : [element("ul", {}, ...lines.map((line) => element("li", {}, line)))]),
       element("p", {}, question.why),
       ...(again === undefined ? [] : [again]),
     );

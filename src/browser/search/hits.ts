@@ -1,5 +1,5 @@
 /** What the search shows: pages, and the best place on each. */
-import { bestPlace, type CutPlace } from "../../engine/search/best-place.ts";
+import { type CutPlace, placeFinder } from "../../engine/search/best-place.ts";
 import { find } from "../../engine/search/find.ts";
 import { indexWords } from "../../engine/search/words.ts";
 import type { PageKind } from "../../model/address.ts";
@@ -42,9 +42,10 @@ export function searcher(data: SearchData): (query: string) => Hits {
   };
   return (query) => {
     const found = find(data.index, query);
+    const bestPlace = placeFinder(query);
     const shown = found.slice(0, most).map(({ page }) => {
       const [title, ...places] = cut.get(page) ?? cutPage(page);
-      return hitOf(data, page, bestPlace(title!, places, query));
+      return hitOf(data, page, bestPlace(title!, places));
     });
     return { total: found.length, shown };
   };

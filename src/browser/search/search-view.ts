@@ -6,7 +6,7 @@ import type { Hits } from "./hits.ts";
 import { listKeys } from "./list-keys.ts";
 import { countWords, resultItems } from "./result-list.ts";
 
-/** So long nothing more must be typed before the number of results is said. */
+/** So many milliseconds nothing more must be typed before the number of results is said. */
 const pause = 500;
 
 export class SearchView {
@@ -27,42 +27,40 @@ export class SearchView {
     this.#status = page.querySelector(".search-status")!;
     this.#index = page.querySelector(".search-index")!;
     form.hidden = false;
-    this.#field.value = new URL(location.href).searchParams.get("q") ?? "";
-    this.#field.addEventListener("input", () => this.#typed());
+    this.#field.value = (new URL(location.href).searchParams.get("q") ?? "").slice(0, this.#field.maxLength);
+    this.#field.addEventListener("input", () => this.#show());
+    this.#field.addEventListener("blur", () => this.#keep());
     form.addEventListener("submit", (event) => this.#submitted(event));
     listKeys(this.#field, this.#list);
     this.#field.focus();
     this.#show();
   }
 
-  #typed(): void {
-    this.#show();
+  /** Puts the query into the address, so that it is there again when one comes back. */
+  #keep(): void {
     const address = new URL(location.href);
     if (this.#field.value === "") address.searchParams.delete("q");
     else address.searchParams.set("q", this.#field.value);
-    replaceAddress(address);
+    if (address.href !== location.href) replaceAddress(address);
   }
 
   /** Enter in the field opens the best result. */
   #submitted(event: SubmitEvent): void {
     event.preventDefault();
+    this.#keep();
     this.#list.querySelector("a")?.click();
   }
 
   #show(): void {
     const query = this.#field.value.trim();
-    this.#list.hidden = query === "";
-    this.#index.hidden = query !== "";
+    const hits = query === "" ? undefined : this.#search(query);
+    this.#list.hidden = hits === undefined;
+    this.#index.hidden = hits !== undefined;
+    this.#list.replaceChildren(...resultItems(hits?.shown ?? [], this.#data));
     clearTimeout(this.#waiting);
-    if (query === "") {
-      this.#list.replaceChildren();
-      this.#status.textContent = "";
-      return;
-    }
-    const hits = this.#search(query);
-    this.#list.replaceChildren(...resultItems(hits.shown, this.#data));
     this.#waiting = setTimeout(() => {
-      this.#status.textContent = countWords(hits);
+      this.#status.textContent = hits === undefined ? "" : countWords(hits);
+      this.#keep();
     }, pause);
   }
 }
