@@ -1,9 +1,9 @@
 /** Times whole builds against plain Eleventy on the same files, in the same run. */
 import { rmSync } from "node:fs";
 import { projectDir } from "../support/project.ts";
-import { localBin } from "../support/run-command.ts";
+import { localBin, toolEntry } from "../support/run-command.ts";
 import { generate } from "./generate.ts";
-import { type Measured, measure, measureOften } from "./measure.ts";
+import { type Measured, measure, middleOf } from "./measure.ts";
 import { rebuildTime } from "./rebuild.ts";
 import type { Row } from "./row.ts";
 
@@ -14,30 +14,28 @@ export interface BuildTimes {
   readonly warm: Measured;
 }
 
-/** The scratch folder holds `content`, and afterwards `site` and `plain`. */
+/**
+ * The scratch folder holds `content`, and afterwards `site` and `plain`. The kinds of builds take turns, so that what else
+ * the machine does falls on all of them.
+ */
 export async function timeBuilds(scratch: string, modules: number): Promise<BuildTimes> {
   generate(`${scratch}/content`, { modules, seed: 1 });
+  const plain: Measured[] = [];
+  const cold: Measured[] = [];
+  const warm: Measured[] = [];
   // The large one takes a minute, and what disturbs a run weighs less in it.
-  const times = modules > 1000 ? 1 : 3;
-  const forget = (...folders: string[]) => {
-    for (const folder of folders) rmSync(`${scratch}/${folder}`, { recursive: true, force: true });
-  };
-  const plain = await measureOften(
-    times,
-    () => forget("plain"),
-    () => plainEleventy(scratch),
-  );
-  const cold = await measureOften(
-    times,
-    () => forget("site", ".cache"),
-    () => build(scratch),
-  );
-  const warm = await measureOften(
-    times,
-    () => forget("site"),
-    () => build(scratch),
-  );
-  return { modules, plain, cold, warm };
+  for (let time = 0; time < (modules > 1000 ? 1 : 3); time++) {
+    forget(scratch, ["plain", "site", ".cache"]);
+    plain.push(await plainEleventy(scratch));
+    cold.push(await build(scratch));
+    forget(scratch, ["site"]);
+    warm.push(await build(scratch));
+  }
+  return { modules, plain: middleOf(plain), cold: middleOf(cold), warm: middleOf(warm) };
+}
+
+function forget(scratch: string, folders: readonly string[]): void {
+  for (const folder of folders) rmSync(`${scratch}/${folder}`, { recursive: true, force: true });
 }
 
 function plainEleventy(scratch: string): Promise<Measured> {
@@ -46,11 +44,7 @@ function plainEleventy(scratch: string): Promise<Measured> {
 }
 
 function build(scratch: string): Promise<Measured> {
-  return measure(
-    localBin("tsx"),
-    [`${projectDir}/src/cli/main.ts`, "build", "--content", "content", "--to", "site"],
-    scratch,
-  );
+  return measure(process.execPath, [toolEntry, "build", "--content", "content", "--to", "site"], scratch);
 }
 
 /** Rows of one size. */

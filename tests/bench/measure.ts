@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { runCommand } from "../support/run-command.ts";
+import { median } from "./row.ts";
 
 export interface Measured {
   readonly ms: number;
@@ -24,20 +25,7 @@ export async function measure(command: string, args: readonly string[], scratch:
   return { ms: ended.ms, memory: Math.max(...kibibytes) / 1024 };
 }
 
-/** Repeats and gives the median of time, the most of memory. `prepare` is not measured. */
-export async function measureOften(
-  times: number,
-  prepare: () => void,
-  run: () => Promise<Measured>,
-): Promise<Measured> {
-  const all: Measured[] = [];
-  for (let time = 0; time < times; time++) {
-    prepare();
-    all.push(await run());
-  }
-  const byTime = all.toSorted((a, b) => a.ms - b.ms);
-  return {
-    ms: byTime[Math.floor((times - 1) / 2)]!.ms,
-    memory: Math.max(...all.map(({ memory }) => memory)),
-  };
+/** The median of time, the most of memory. */
+export function middleOf(all: readonly Measured[]): Measured {
+  return { ms: median(all.map(({ ms }) => ms)), memory: Math.max(...all.map(({ memory }) => memory)) };
 }

@@ -3,13 +3,13 @@ import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { appendFileSync } from "node:fs";
 import { createInterface } from "node:readline";
-import { toolArgs } from "../support/run-command.ts";
+import { toolEntry } from "../support/run-command.ts";
 import { moduleId } from "./generate.ts";
 import { median } from "./row.ts";
 
 /** Milliseconds, the median of three; the scratch folder holds `content` of at least three modules. */
 export async function rebuildTime(scratch: string): Promise<number> {
-  const args = [...toolArgs, "serve", "--content", "content", "--to", "site", "--port", "0"];
+  const args = [toolEntry, "serve", "--content", "content", "--to", "site", "--port", "0"];
   const server = spawn(process.execPath, args, { cwd: scratch, stdio: ["ignore", "pipe", "inherit"] });
   const lines = createInterface(server.stdout)[Symbol.asyncIterator]();
   try {

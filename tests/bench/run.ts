@@ -3,7 +3,7 @@
  * programmes can be given: `npm run bench -- 100 1000`. Takes some minutes; ends with 1 where something could not be measured.
  */
 import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
-import { cpus, tmpdir } from "node:os";
+import { cpus, loadavg, tmpdir } from "node:os";
 import { join } from "node:path";
 import { projectDir } from "../support/project.ts";
 import { runTool } from "../support/run-command.ts";
@@ -22,6 +22,7 @@ const scratch = mkdtempSync(join(tmpdir(), "benchwright-bench-"));
 process.on("exit", () => rmSync(scratch, { recursive: true, force: true }));
 for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => process.exit(1));
 
+const load = loadavg()[0]!.toFixed(1);
 const rows: Row[] = [];
 await section("orders", () => orderRows());
 await section("demo", demo);
@@ -29,7 +30,9 @@ const times: BuildTimes[] = [];
 for (const size of sizes) await section(`${size} modules`, () => programmeOf(size));
 rows.push(...growthRows(times));
 
-console.log(`\nNode ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? "unknown"}\n`);
+console.log(
+  `\nNode ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? "unknown"}, load at the start ${load}\n`,
+);
 console.log(tableOf(rows));
 const budgeted = rows.filter(({ budget }) => budget !== undefined);
 console.log(`\n${budgeted.filter(isWithin).length} of ${budgeted.length} budgets are kept.`);

@@ -75,10 +75,10 @@ export function localBin(name: string): string {
   return `${projectDir}/node_modules/.bin/${name}`;
 }
 
+/** The tool's command line: what `node` is given to run it. */
+export const toolEntry = `${projectDir}/src/cli/benchwright.js`;
+
 /** Runs the tool's own command line. */
 export function runTool(args: readonly string[], options: RunOptions = {}): Promise<Ended> {
-  return runCommand(process.execPath, [...toolArgs, ...args], options);
+  return runCommand(process.execPath, [toolEntry, ...args], options);
 }
-
-/** What `node` is given to run the command line: one process, without a launcher in between. */
-export const toolArgs: readonly string[] = ["--import", "tsx", `${projectDir}/src/cli/main.ts`];
