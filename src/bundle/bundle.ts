@@ -21,7 +21,7 @@ export interface BundleOptions {
  * be bundled, which is a fault of the tool and not of the content.
  */
 export async function bundle(documents: readonly SearchDocument[], options: BundleOptions): Promise<Assets> {
-  const [assets, index] = await Promise.all([bundleAssets(options), writeSearch(documents, options.outDir)]);
+  const [assets, index] = await together([bundleAssets(options), writeSearch(documents, options.outDir)]);
   return { ...assets, scripts: new Map([...assets.scripts, ["search-index", index]]) };
 }
 
@@ -30,7 +30,7 @@ export async function bundle(documents: readonly SearchDocument[], options: Bund
  * the fonts that it names.
  */
 export async function bundleAssets(options: BundleOptions): Promise<Assets> {
-  const [scripts, styles] = await Promise.all([
+  const [scripts, styles] = await together([
     run(
       options,
       entries.map((entry) => join(options.browserDir, `${entry}.ts`)),
@@ -54,7 +54,8 @@ async function run(options: BundleOptions, entryPoints: string[]): Promise<Map<s
     bundle: true,
     minify: options.minify,
     format: "iife",
-    target: ["es2022", "chrome100", "firefox100", "safari15.4"],
+    // The oldest that have the list methods of ES2023, which the engine uses.
+    target: ["chrome110", "firefox115", "safari16"],
     charset: "utf8",
     entryNames: "[name]-[hash]",
     assetNames: "[name]-[hash]",
@@ -78,3 +79,11 @@ function outputs(metafile: esbuild.Metafile, outDir: string): Map<string, string
 }
 
 const slashed = (path: string): string => path.replaceAll("\\", "/");
+
+/** Like `Promise.all`, but fails only when all have ended, so that nothing is still written when the caller clears up. */
+async function together<Work extends readonly unknown[]>(work: {
+  readonly [At in keyof Work]: Promise<Work[At]>;
+}): Promise<Work> {
+  await Promise.allSettled(work);
+  return (await Promise.all(work)) as unknown as Work;
+}

@@ -7,3 +7,8 @@ export function counted(count: number, one: string, many = `${one}s`): string {
 export function sentence(text: string): string {
   return /[.!?…]$/.test(text) ? text : `${text}.`;
 }
+
+/** With a capital letter first. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

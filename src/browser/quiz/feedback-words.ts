@@ -1,13 +1,13 @@
 /** What is said about an answer, in sentences: a row for each kind of question. */
 import type { Remark } from "../../engine/quiz/kind.ts";
 import type { QuestionKind } from "../../engine/quiz/kinds.ts";
-import { sentence } from "../page/words.ts";
+import { capital, sentence } from "../page/words.ts";
 
 type Say = (remark: Remark) => string;
 
 /** An option is often a sentence, and brings its full stop with it. */
 const quoted = ({ about: [text = ""] }: Remark): string => `“${text}”${/[.!?…]$/.test(text) ? "" : "."}`;
-const because = ({ because }: Remark): string => (because === "" ? "" : ` ${sentence(because)}`);
+const because = ({ because }: Remark): string => (because === "" ? "" : ` ${sentence(capital(because))}`);
 
 const chosen: Readonly<Record<Remark["verdict"], Say>> = {
   right: (remark) => `Right: ${quoted(remark)}${because(remark)}`,

@@ -50,13 +50,14 @@ export const compounds: readonly Compound[] = [
         `${plain(width!)}-${pitch}`,
         name && `${plain(width!)}${name}`,
         name,
+        `${plain(width!)}in`,
         plain(width!),
       ]),
   },
   {
     // Inch threads by size and series: "1/4 in BSF", "1/4 UNC".
     pattern: RegExp(String.raw`${start}(?:# ?|no\.? ?)?(${size}) ?(?:inch|in|")? ?(${series})${edge}`, "u"),
-    words: ([, width, name]) => [`${plain(width!)}${name}`, name!, plain(width!)],
+    words: ([, width, name]) => [`${plain(width!)}${name}`, name!, `${plain(width!)}in`, plain(width!)],
   },
   {
     // Measures: "5 mm", "150 mL", "1/2 in".

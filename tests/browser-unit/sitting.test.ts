@@ -1,0 +1,96 @@
+import { describe, expect, test } from "vitest";
+import { remarkLines, verdictWords } from "../../src/browser/quiz/feedback-words.ts";
+import { fingerprint } from "../../src/browser/quiz/fingerprint.ts";
+import { resultWords } from "../../src/browser/quiz/result-words.ts";
+import { keepSitting, newSitting, readSitting } from "../../src/browser/quiz/sitting.ts";
+import type { Question } from "../../src/engine/quiz/kinds.ts";
+import { remarksOn, scoreQuiz } from "../../src/engine/quiz/score.ts";
+
+const asked = { ask: "?", why: "Because.", see: "#a", objective: undefined, critical: false, points: 1 };
+const option = (text: string, right: boolean, why?: string) => ({ text, right, why });
+const one: Question = {
+  ...asked,
+  id: "one",
+  kind: "choose-one",
+  options: [option("It runs away.", true), option("It is lighter", false, "the weight is the same")],
+};
+const several: Question = { ...asked, id: "several", kind: "choose-several", options: [option("oil", true), option("wax", true), option("water", false, "it rusts")] };
+
+describe("a sitting that was kept", () => {
+  const sitting = {
+    ...newSitting(3, "seed"),
+    answers: new Map<string, unknown>([["__proto__", [1]], ["one", 0]]),
+    checked: new Set(["one"]),
+  };
+  const kept = JSON.parse(JSON.stringify(keepSitting(sitting, "print")));
+
+  test("is read again", () => {
+    expect(readSitting(kept, "print")).toEqual(sitting);
+  });
+
+  test("is not taken up by a quiz that has changed", () => {
+    expect(readSitting(kept, "other")).toBeUndefined();
+  });
+
+  test.each([[undefined], [null], [7], [[]], [{}], [{ ...kept, answers: { one: 0 } }], [{ ...kept, answers: [[1, 2]] }], [{ ...kept, seed: 4 }], [{ ...kept, checked: "one" }]])(
+    "%j is none",
+    (bad) => {
+      expect(readSitting(bad, "print")).toBeUndefined();
+    },
+  );
+});
+
+test("a fingerprint tells texts apart that differ in one letter or in order", () => {
+  const texts = ["", "a", "b", "ab", "ba", "abc", "abd", "\u0161", "\u0061\u0061"];
+  expect(new Set(texts.map(fingerprint)).size).toBe(texts.length);
+});
+
+describe("what is said about an answer", () => {
+  const lines = (question: Question, answer: unknown) => {
+    const { right } = scoreQuiz({ pass: 1, questions: [question] }, new Map([[question.id, answer]])).questions[0]!;
+    return remarkLines(question.kind, remarksOn(question, answer), right);
+  };
+
+  test("nothing that says no more than that it is right", () => {
+    expect(lines(one, 0)).toEqual([]);
+  });
+
+  test("what was chosen wrongly and why, and what was right", () => {
+    expect(lines(one, 1).sort()).toEqual([
+      "Not right: “It is lighter”. The weight is the same.",
+      "Right, and not chosen: “It runs away.”",
+    ]);
+    expect(lines(several, [0, 2])).toContain("Not right: “water”. It rusts.");
+    expect(lines(several, [0, 2])).toContain("Right, and not chosen: “wax”.");
+  });
+});
+
+test.each([
+  [{ right: true, answered: true, score: 1, failedCritical: false }, "Right."],
+  [{ right: false, answered: false, score: 0, failedCritical: true }, "Not answered. This one is critical."],
+  [{ right: false, answered: true, score: 0.5, failedCritical: false }, "Partly right."],
+  [{ right: false, answered: true, score: 0, failedCritical: false }, "Not right."],
+])("%j in words", (mark, words) => {
+  expect(verdictWords(mark)).toBe(words);
+});
+
+describe("the result in words", () => {
+  const critical: Question = { ...one, id: "critical", critical: true };
+  const score = (answers: [string, unknown][], pass: number) => resultWords(scoreQuiz({ pass, questions: [one, several, critical] }, new Map(answers)), pass);
+
+  test("passed", () => {
+    const all: [string, unknown][] = [["one", 0], ["several", [0, 1]], ["critical", 0]];
+    expect(score(all, 0.8)).toEqual({ headline: "Passed", detail: "3 of 3 points, 100 %; the pass mark is 80 %." });
+  });
+
+  test("not passed for a critical question although the mark is reached", () => {
+    const { headline, detail } = score([["one", 0], ["several", [0, 1]]], 0.6);
+    expect(headline).toBe("Not passed yet");
+    expect(detail).toBe("2 of 3 points, 66.6 %; the pass mark is 60 %. The mark is reached, but a critical question is not right.");
+  });
+
+  test("a result just below the mark does not read as the mark", () => {
+    const marks = { score: 0.79999, max: 1, fraction: 0.79999, passed: false, questions: [], unknown: [] };
+    expect(resultWords(marks, 0.8).detail).toContain("79.9 %");
+  });
+});

@@ -1,0 +1,83 @@
+import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { createContext, runInContext } from "node:vm";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type BundleOptions, bundle, entries } from "../../src/bundle/bundle.ts";
+import { find } from "../../src/engine/search/find.ts";
+import type { SearchGlobal } from "../../src/model/search-data.ts";
+import type { Assets, SearchDocument } from "../../src/model/site.ts";
+import { projectDir } from "../support/project.ts";
+
+const documents: SearchDocument[] = [
+  { address: { kind: "module", id: "motor" }, title: "Spring motor", heading: "", terms: ["4 BA"] },
+  { address: { kind: "module", id: "motor", at: "let-down" }, title: "Spring motor", heading: "Let it down", terms: [] },
+  { address: { kind: "tool", id: "key" }, title: "A key for </script> 'quotes' \\ and \u2028", heading: "", terms: [] },
+];
+
+let outDir = "";
+let assets: Assets;
+const options = (): BundleOptions => ({
+  outDir,
+  layoutsDir: join(projectDir, "layouts"),
+  browserDir: join(projectDir, "src/browser"),
+  minify: true,
+});
+
+beforeAll(async () => {
+  outDir = await mkdtemp(join(tmpdir(), "bundle-"));
+  assets = await bundle(documents, options());
+});
+afterAll(() => rm(outDir, { recursive: true }));
+
+const text = (file: string) => readFile(join(outDir, file), "utf8");
+
+test("there is a script for each entry, and the search index", () => {
+  expect([...assets.scripts.keys()].sort()).toEqual([...entries, "search-index"].sort());
+});
+
+test("names bear a fingerprint and stand below assets/", () => {
+  for (const file of [assets.style, ...assets.scripts.values()]) expect(file).toMatch(/^assets\/[a-z-]+-[0-9A-Z]{8}\.(js|css)$/);
+});
+
+describe("every script", () => {
+  test.each([...entries, "search-index"])("%s is a classic one: it compiles as such and loads no other", async (entry) => {
+    const code = await text(assets.scripts.get(entry)!);
+    expect(() => new Function(code)).not.toThrow();
+    expect(code).not.toMatch(/\bimport\s*\(/);
+  });
+});
+
+test("the style sheet names only files that are there", async () => {
+  const names = [...(await text(assets.style)).matchAll(/url\(["']?([^"')]+)["']?\)/g)].map(([, name]) => name!);
+  const files = names.filter((name) => !/^(data:|#)/.test(name));
+  expect(files.length).toBeGreaterThan(0);
+  const there = await readdir(join(outDir, "assets"));
+  for (const file of files) expect(there).toContain(file.replace(/^\.\//, ""));
+});
+
+test("the same sources give the same names, another content another name", async () => {
+  expect(await bundle(documents, options())).toEqual(assets);
+  const other = await bundle(documents.slice(1), options());
+  expect(other.scripts.get("search-index")).not.toBe(assets.scripts.get("search-index"));
+  expect(other.scripts.get("quiz")).toBe(assets.scripts.get("quiz"));
+});
+
+test("the index script hands over the data as it was, whatever stands in it", async () => {
+  const page: SearchGlobal & { self?: object } = {};
+  page.self = page;
+  runInContext(await text(assets.scripts.get("search-index")!), createContext(page));
+  const data = page.benchwrightSearch!;
+  expect(data.pages).toEqual([
+    ["module", "modules/motor/index.html", "Spring motor", [["Let it down", "let-down", []]]],
+    ["tool", "tools/key/index.html", documents[2]!.title, []],
+  ]);
+  expect(find(data.index, "4ba").map((found) => found.page)).toEqual([0]);
+});
+
+test("a script that can't be bundled is told with its file", async () => {
+  const broken = await mkdtemp(join(tmpdir(), "broken-"));
+  for (const entry of entries) await writeFile(join(broken, `${entry}.ts`), entry === "quiz" ? "let = ;" : "");
+  await expect(bundle([], { ...options(), browserDir: broken })).rejects.toThrow(/quiz\.ts/);
+  await rm(broken, { recursive: true });
+});
