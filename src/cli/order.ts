@@ -1,9 +1,8 @@
 import { readFileSync } from "node:fs";
 import { answerOrder, type OrderAnswer, repeatedSteps } from "../engine/procedure/answer-order.ts";
 import { countOrders } from "../engine/procedure/count-orders.ts";
-import { derivePrecedence } from "../engine/procedure/derive.ts";
-import { type Graph, graphOf } from "../engine/procedure/graph.ts";
-import type { Precedence } from "../engine/procedure/precedence.ts";
+import { type Graph, type GraphOrCycle, graphOf } from "../engine/procedure/graph.ts";
+import { graphOfProcedure } from "../engine/procedure/graph-of-procedure.ts";
 import {
   BadInput,
   type Call,
@@ -50,18 +49,17 @@ function graphFor(call: Call): Graph {
   const file = call.text("graph");
   const id = call.text("module");
   if ((file === undefined) === (id === undefined)) throw new WrongCall("Give either --graph or --module.");
-  const precedence = file === undefined ? modulePrecedence(id!, call) : readGraphFile(file);
-  const { graph, cycle } = graphOf(precedence);
+  const { graph, cycle } = file === undefined ? moduleGraph(id!, call) : graphOf(readGraphFile(file));
   if (graph === null) throw new BadInput(`steps come before themselves: ${[...cycle, cycle[0]].join(" → ")}`);
   return graph;
 }
 
-function modulePrecedence(id: string, call: Call): Precedence {
+function moduleGraph(id: string, call: Call): GraphOrCycle {
   const { modules } = soundContent(call);
   const module = modules.get(id);
   if (module === undefined)
     throw new WrongCall(`There is no module "${id}"; there are ${[...modules.keys()].sort().join(", ")}.`);
-  return derivePrecedence(module.procedure);
+  return graphOfProcedure(module.procedure);
 }
 
 /** A duplicate in an order is a wrong call. */

@@ -1,6 +1,6 @@
-import { derivePrecedence } from "../engine/procedure/derive.ts";
-import { type Graph, graphOf } from "../engine/procedure/graph.ts";
-import type { Pair, Precedence } from "../engine/procedure/precedence.ts";
+import type { Graph } from "../engine/procedure/graph.ts";
+import { graphOfProcedure } from "../engine/procedure/graph-of-procedure.ts";
+import type { Pair } from "../engine/procedure/precedence.ts";
 import { restrict } from "../engine/procedure/restrict.ts";
 import type { Tray } from "../engine/procedure/tray.ts";
 import { walk } from "../engine/procedure/walk.ts";
@@ -11,7 +11,7 @@ import { practicesOf } from "./practices.ts";
 
 export function deriveModule(module: Module, content: Content): ModuleView {
   const { steps } = module.procedure;
-  const graph = soundGraph(derivePrecedence(module.procedure));
+  const graph = soundGraph(module);
   const precedence = restrict(graph, graph.precedence.steps);
   const { trays } = walk(module.procedure);
   return {
@@ -28,8 +28,8 @@ export function deriveModule(module: Module, content: Content): ModuleView {
   };
 }
 
-function soundGraph(precedence: Precedence): Graph {
-  const { graph, cycle } = graphOf(precedence);
+function soundGraph(module: Module): Graph {
+  const { graph, cycle } = graphOfProcedure(module.procedure);
   if (graph === null) throw new Error(`derive was handed a cycle: ${cycle.join(", ")}`);
   return graph;
 }

@@ -1,5 +1,4 @@
-import { derivePrecedence } from "../../engine/procedure/derive.ts";
-import { graphOf } from "../../engine/procedure/graph.ts";
+import { graphOfProcedure } from "../../engine/procedure/graph-of-procedure.ts";
 import { restrict } from "../../engine/procedure/restrict.ts";
 import type { Question, QuestionKind } from "../../engine/quiz/kinds.ts";
 import { readTolerance } from "../../engine/quiz/tolerance.ts";
@@ -89,7 +88,7 @@ function makeArrange(data: DataOf<"arrange">, making: Making): Question | undefi
     );
   }
   const isSound = unknown.length === 0 && titles.size === procedure.steps.length;
-  const graph = isSound ? graphOf(derivePrecedence(procedure)).graph : null;
+  const graph = isSound ? graphOfProcedure(procedure).graph : null;
   if (graph === null) return undefined;
   const precedence = restrict(graph, data.steps, (id) => titles.get(id) ?? id);
   return {
