@@ -26,7 +26,7 @@ function options(
   type: "radio" | "checkbox",
 ): Html {
   return html`<ul class="options">
-${order.map((place) => html`<li><label><input type="${type}" name="${question.id}" value="${place}" autocomplete="off"> <span>${question.options[place]!.text}</span></label></li>\n`)}</ul>
+${order.map((place) => html`<li><label><input type="${type}" name="${type === "radio" ? question.id : `${question.id}-${place}`}" value="${place}"> <span>${question.options[place]!.text}</span></label></li>\n`)}</ul>
 `;
 }
 

@@ -56,6 +56,8 @@ function form({ questions }: Quiz, module: Module): Html {
   return html`<form class="quiz" autocomplete="off">
 <ol class="questions">
 ${questions.map((question, at) => item(question, at + 1, seed))}</ol>
+<p class="warning" tabindex="-1" hidden></p>
+<div class="actions"><button type="submit" class="is-main" hidden>Check my answers</button></div>
 </form>
 `;
 }

@@ -32,11 +32,11 @@ export function searchPage(book: Book): string {
 <header class="sheet-head"><h1>Search</h1></header>
 <form class="search-form" role="search" hidden>
 <label for="search-query">Module, step, tool, substance, part or thread</label>
-<input type="search" id="search-query" name="q" autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="search" maxlength="200" aria-describedby="search-hint">
-<p id="search-hint" class="small">Down and up arrow go through what is found, Enter opens it.</p>
+<p class="search-field"><input type="search" id="search-query" name="q" autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="search" maxlength="200" aria-describedby="search-hint"> <button type="submit">Find</button></p>
+<p id="search-hint" class="small">Enter or the down arrow goes to what is found; there, the arrows go up and down, and Enter opens.</p>
 </form>
 <p class="search-status" role="status"></p>
-<ol class="search-results" aria-label="Found" hidden></ol>
+<section class="search-results" aria-label="Found" hidden><ol></ol></section>
 <section class="search-index" aria-labelledby="search-index">
 <h2 id="search-index">All pages, by title</h2>
 ${index(book)}</section>

@@ -81,9 +81,11 @@ function outputs(metafile: esbuild.Metafile, outDir: string): Map<string, string
 const slashed = (path: string): string => path.replaceAll("\\", "/");
 
 /** Like `Promise.all`, but fails only when all have ended, so that nothing is still written when the caller clears up. */
-async function together<Work extends readonly unknown[]>(work: {
-  readonly [At in keyof Work]: Promise<Work[At]>;
-}): Promise<Work> {
+async function together<Work extends readonly unknown[]>(
+  work: {
+    readonly [At in keyof Work]: Promise<Work[At]>;
+  },
+): Promise<Work> {
   await Promise.allSettled(work);
   return (await Promise.all(work)) as unknown as Work;
 }

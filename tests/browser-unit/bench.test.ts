@@ -2,7 +2,14 @@ import { describe, expect, test } from "vitest";
 import { turnOf } from "../../src/browser/bench/keys.ts";
 import { keepPlace, readPlace } from "../../src/browser/bench/place.ts";
 
-const press = (key: string, more = {}) => ({ key, shiftKey: false, altKey: false, ctrlKey: false, metaKey: false, ...more });
+const press = (key: string, more = {}) => ({
+  key,
+  shiftKey: false,
+  altKey: false,
+  ctrlKey: false,
+  metaKey: false,
+  ...more,
+});
 const middle = { atTop: false, atEnd: false };
 const top = { atTop: true, atEnd: false };
 const end = { atTop: false, atEnd: true };
@@ -39,7 +46,10 @@ describe("the place at the bench", () => {
     expect(readPlace(JSON.parse(JSON.stringify(keepPlace(place))), "_before")).toEqual(place);
   });
 
-  test.each([[undefined], [null], ["x"], [{ card: 4, done: "a" }], [{ done: [1, null] }]])("%j begins at the front", (kept) => {
-    expect(readPlace(kept, "_before")).toEqual({ card: "_before", done: new Set() });
-  });
+  test.each([[undefined], [null], ["x"], [{ card: 4, done: "a" }], [{ done: [1, null] }]])(
+    "%j begins at the front",
+    (kept) => {
+      expect(readPlace(kept, "_before")).toEqual({ card: "_before", done: new Set() });
+    },
+  );
 });

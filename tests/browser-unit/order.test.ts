@@ -6,7 +6,12 @@ import { answerOrder } from "../../src/engine/procedure/answer-order.ts";
 import { graphOf } from "../../src/engine/procedure/graph.ts";
 
 const steps = ["a", "constructor", "c", "d"];
-const pair = (first: string, then: string) => ({ first, then, because: [`${first} holds ${then}`], critical: false });
+const pair = (first: string, then: string) => ({
+  first,
+  then,
+  because: [`${first} holds ${then}`],
+  critical: false,
+});
 const { graph } = graphOf({ steps, pairs: [pair("a", "constructor"), pair("constructor", "c")] });
 
 test.each([
@@ -34,13 +39,18 @@ test("the moves of an order answer, made one by one, end in the order it mends t
   );
 });
 
-test.each([[undefined], [null], ["abcd"], [["a"]], [["a", "a", "c", "d"]], [["a", "constructor", "c", 4]], [[...steps, "e"]]])(
-  "%j is no order of the steps",
-  (kept) => {
-    expect(readOrder(kept, steps)).toBeUndefined();
-    expect(readAttempt({ order: kept }, graph!)).toBeUndefined();
-  },
-);
+test.each([
+  [undefined],
+  [null],
+  ["abcd"],
+  [["a"]],
+  [["a", "a", "c", "d"]],
+  [["a", "constructor", "c", 4]],
+  [[...steps, "e"]],
+])("%j is no order of the steps", (kept) => {
+  expect(readOrder(kept, steps)).toBeUndefined();
+  expect(readAttempt({ order: kept }, graph!)).toBeUndefined();
+});
 
 test("what was kept is read again", () => {
   const attempt = { order: steps.toReversed(), shown: true, right: false };

@@ -14,12 +14,20 @@ const one: Question = {
   kind: "choose-one",
   options: [option("It runs away.", true), option("It is lighter", false, "the weight is the same")],
 };
-const several: Question = { ...asked, id: "several", kind: "choose-several", options: [option("oil", true), option("wax", true), option("water", false, "it rusts")] };
+const several: Question = {
+  ...asked,
+  id: "several",
+  kind: "choose-several",
+  options: [option("oil", true), option("wax", true), option("water", false, "it rusts")],
+};
 
 describe("a sitting that was kept", () => {
   const sitting = {
     ...newSitting(3, "seed"),
-    answers: new Map<string, unknown>([["__proto__", [1]], ["one", 0]]),
+    answers: new Map<string, unknown>([
+      ["__proto__", [1]],
+      ["one", 0],
+    ]),
     checked: new Set(["one"]),
   };
   const kept = JSON.parse(JSON.stringify(keepSitting(sitting, "print")));
@@ -32,12 +40,19 @@ describe("a sitting that was kept", () => {
     expect(readSitting(kept, "other")).toBeUndefined();
   });
 
-  test.each([[undefined], [null], [7], [[]], [{}], [{ ...kept, answers: { one: 0 } }], [{ ...kept, answers: [[1, 2]] }], [{ ...kept, seed: 4 }], [{ ...kept, checked: "one" }]])(
-    "%j is none",
-    (bad) => {
-      expect(readSitting(bad, "print")).toBeUndefined();
-    },
-  );
+  test.each([
+    [undefined],
+    [null],
+    [7],
+    [[]],
+    [{}],
+    [{ ...kept, answers: { one: 0 } }],
+    [{ ...kept, answers: [[1, 2]] }],
+    [{ ...kept, seed: 4 }],
+    [{ ...kept, checked: "one" }],
+  ])("%j is none", (bad) => {
+    expect(readSitting(bad, "print")).toBeUndefined();
+  });
 });
 
 test("a fingerprint tells texts apart that differ in one letter or in order", () => {
@@ -47,7 +62,8 @@ test("a fingerprint tells texts apart that differ in one letter or in order", ()
 
 describe("what is said about an answer", () => {
   const lines = (question: Question, answer: unknown) => {
-    const { right } = scoreQuiz({ pass: 1, questions: [question] }, new Map([[question.id, answer]])).questions[0]!;
+    const { right } = scoreQuiz({ pass: 1, questions: [question] }, new Map([[question.id, answer]]))
+      .questions[0]!;
     return remarkLines(question.kind, remarksOn(question, answer), right);
   };
 
@@ -76,17 +92,33 @@ test.each([
 
 describe("the result in words", () => {
   const critical: Question = { ...one, id: "critical", critical: true };
-  const score = (answers: [string, unknown][], pass: number) => resultWords(scoreQuiz({ pass, questions: [one, several, critical] }, new Map(answers)), pass);
+  const score = (answers: [string, unknown][], pass: number) =>
+    resultWords(scoreQuiz({ pass, questions: [one, several, critical] }, new Map(answers)), pass);
 
   test("passed", () => {
-    const all: [string, unknown][] = [["one", 0], ["several", [0, 1]], ["critical", 0]];
-    expect(score(all, 0.8)).toEqual({ headline: "Passed", detail: "3 of 3 points, 100 %; the pass mark is 80 %." });
+    const all: [string, unknown][] = [
+      ["one", 0],
+      ["several", [0, 1]],
+      ["critical", 0],
+    ];
+    expect(score(all, 0.8)).toEqual({
+      headline: "Passed",
+      detail: "3 of 3 points, 100 %; the pass mark is 80 %.",
+    });
   });
 
   test("not passed for a critical question although the mark is reached", () => {
-    const { headline, detail } = score([["one", 0], ["several", [0, 1]]], 0.6);
+    const { headline, detail } = score(
+      [
+        ["one", 0],
+        ["several", [0, 1]],
+      ],
+      0.6,
+    );
     expect(headline).toBe("Not passed yet");
-    expect(detail).toBe("2 of 3 points, 66.6 %; the pass mark is 60 %. The mark is reached, but a critical question is not right.");
+    expect(detail).toBe(
+      "2 of 3 points, 66.6 %; the pass mark is 60 %. The mark is reached, but a critical question is not right.",
+    );
   });
 
   test("a result just below the mark does not read as the mark", () => {

@@ -9,7 +9,12 @@ const { graph } = graphOf({
   steps,
   pairs: [
     { first: "down", then: "board", because: ["the motor runs away"], critical: true },
-    { first: "board", then: "motor", because: ["the board covers the motor", "the screws hold it."], critical: false },
+    {
+      first: "board",
+      then: "motor",
+      because: ["the board covers the motor", "the screws hold it."],
+      critical: false,
+    },
   ],
 });
 const titles = new Map([
@@ -56,6 +61,8 @@ describe("the verdict", () => {
 });
 
 test("a move in words", () => {
-  expect(moveWords({ step: "motor", after: "board" }, title)).toBe("“Take the motor out” goes directly after “Lift the board”");
+  expect(moveWords({ step: "motor", after: "board" }, title)).toBe(
+    "“Take the motor out” goes directly after “Lift the board”",
+  );
   expect(moveWords({ step: "motor", after: null }, title)).toBe("“Take the motor out” goes first");
 });

@@ -11,8 +11,18 @@ import { projectDir } from "../support/project.ts";
 
 const documents: SearchDocument[] = [
   { address: { kind: "module", id: "motor" }, title: "Spring motor", heading: "", terms: ["4 BA"] },
-  { address: { kind: "module", id: "motor", at: "let-down" }, title: "Spring motor", heading: "Let it down", terms: [] },
-  { address: { kind: "tool", id: "key" }, title: "A key for </script> 'quotes' \\ and \u2028", heading: "", terms: [] },
+  {
+    address: { kind: "module", id: "motor", at: "let-down" },
+    title: "Spring motor",
+    heading: "Let it down",
+    terms: [],
+  },
+  {
+    address: { kind: "tool", id: "key" },
+    title: "A key for </script> 'quotes' \\ and \u2028",
+    heading: "",
+    terms: [],
+  },
 ];
 
 let outDir = "";
@@ -37,19 +47,25 @@ test("there is a script for each entry, and the search index", () => {
 });
 
 test("names bear a fingerprint and stand below assets/", () => {
-  for (const file of [assets.style, ...assets.scripts.values()]) expect(file).toMatch(/^assets\/[a-z-]+-[0-9A-Z]{8}\.(js|css)$/);
+  for (const file of [assets.style, ...assets.scripts.values()])
+    expect(file).toMatch(/^assets\/[a-z-]+-[0-9A-Z]{8}\.(js|css)$/);
 });
 
 describe("every script", () => {
-  test.each([...entries, "search-index"])("%s is a classic one: it compiles as such and loads no other", async (entry) => {
-    const code = await text(assets.scripts.get(entry)!);
-    expect(() => new Function(code)).not.toThrow();
-    expect(code).not.toMatch(/\bimport\s*\(/);
-  });
+  test.each([...entries, "search-index"])(
+    "%s is a classic one: it compiles as such and loads no other",
+    async (entry) => {
+      const code = await text(assets.scripts.get(entry)!);
+      expect(() => new Function(code)).not.toThrow();
+      expect(code).not.toMatch(/\bimport\s*\(/);
+    },
+  );
 });
 
 test("the style sheet names only files that are there", async () => {
-  const names = [...(await text(assets.style)).matchAll(/url\(["']?([^"')]+)["']?\)/g)].map(([, name]) => name!);
+  const names = [...(await text(assets.style)).matchAll(/url\(["']?([^"')]+)["']?\)/g)].map(
+    ([, name]) => name!,
+  );
   const files = names.filter((name) => !/^(data:|#)/.test(name));
   expect(files.length).toBeGreaterThan(0);
   const there = await readdir(join(outDir, "assets"));
@@ -77,7 +93,8 @@ test("the index script hands over the data as it was, whatever stands in it", as
 
 test("a script that can't be bundled is told with its file", async () => {
   const broken = await mkdtemp(join(tmpdir(), "broken-"));
-  for (const entry of entries) await writeFile(join(broken, `${entry}.ts`), entry === "quiz" ? "let = ;" : "");
+  for (const entry of entries)
+    await writeFile(join(broken, `${entry}.ts`), entry === "quiz" ? "let = ;" : "");
   await expect(bundle([], { ...options(), browserDir: broken })).rejects.toThrow(/quiz\.ts/);
   await rm(broken, { recursive: true });
 });

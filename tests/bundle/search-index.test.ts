@@ -10,10 +10,23 @@ const step = (at: string, heading: string, ...terms: string[]): SearchDocument =
 });
 
 test("a page's own document comes first, whatever the order given", () => {
-  const own: SearchDocument = { address: { kind: "module", id: "constructor" }, title: "Motor", heading: "", terms: [] };
+  const own: SearchDocument = {
+    address: { kind: "module", id: "constructor" },
+    title: "Motor",
+    heading: "",
+    terms: [],
+  };
   const { pages } = buildSearch([step("a", "First"), own, step("b", "Second")]);
   expect(pages).toEqual([
-    ["module", "modules/constructor/index.html", "Motor", [["First", "a", []], ["Second", "b", []]]],
+    [
+      "module",
+      "modules/constructor/index.html",
+      "Motor",
+      [
+        ["First", "a", []],
+        ["Second", "b", []],
+      ],
+    ],
   ]);
 });
 
@@ -23,7 +36,10 @@ test("a page given by its places alone is a page all the same", () => {
 });
 
 test("a name stands at the first place that bears it", () => {
-  const { pages, names } = buildSearch([step("a", "First", "4 BA"), step("b", "Second", "oil", "4 BA", "__proto__")]);
+  const { pages, names } = buildSearch([
+    step("a", "First", "4 BA"),
+    step("b", "Second", "oil", "4 BA", "__proto__"),
+  ]);
   const places = pages[0]![3].map(([, at, numbers]) => [at, numbers.map((number) => names[number])]);
   expect(places).toEqual([
     ["a", ["4 BA"]],

@@ -15,15 +15,30 @@ import { projectDir } from "../support/project.ts";
 
 const site = derive(validate(read(join(projectDir, "content")).reading).content);
 const assets = { style: "assets/main.css", scripts: new Map() };
-const book = bookOf(site, assets, () => raw(""), () => undefined);
+const book = bookOf(
+  site,
+  assets,
+  () => raw(""),
+  () => undefined,
+);
 const quizzed = site.modules.filter((view) => view.quiz !== undefined);
 const practised = site.modules.filter((view) => view.practices.length > 0);
 
 const dataBlock = /<script type="application\/json" id="page-data">([\s\S]*?)<\/script>/;
 const dataOf = <Data>(page: string) => JSON.parse(dataBlock.exec(page)![1]!) as Data;
 /** What can be read on the page: its text without the data block. */
-const readable = (page: string) => page.replace(dataBlock, "").replace(/<[^>]*>/g, " ").replace(/\s+/g, " ");
-const escaped = (text: string) => readable(text.replace(/[&<>"']/g, (sign) => `&${{ "&": "amp", "<": "lt", ">": "gt", '"': "quot", "'": "#39" }[sign]};`));
+const readable = (page: string) =>
+  page
+    .replace(dataBlock, "")
+    .replace(/<[^>]*>/g, " ")
+    .replace(/\s+/g, " ");
+const escaped = (text: string) =>
+  readable(
+    text.replace(
+      /[&<>"']/g,
+      (sign) => `&${{ "&": "amp", "<": "lt", ">": "gt", '"': "quot", "'": "#39" }[sign]};`,
+    ),
+  );
 
 test("the demo programme has what is tested here", () => {
   expect(quizzed.length).toBeGreaterThan(1);
@@ -43,7 +58,8 @@ describe.each(quizzed.map((view) => [view.module.id, view] as const))("the quiz 
   test("does not say why an answer is right or wrong before it is given", () => {
     for (const { question } of items) {
       const whys = "options" in question ? question.options.map(({ why }) => why) : [];
-      for (const why of [question.why, ...whys]) if (why !== undefined) expect(text).not.toContain(escaped(why));
+      for (const why of [question.why, ...whys])
+        if (why !== undefined) expect(text).not.toContain(escaped(why));
     }
     expect(page).not.toMatch(/<input[^>]*\bchecked\b/);
   });
@@ -59,7 +75,9 @@ test("on paper the right options do not all stand in the place where they were w
     const page = quizPage(view, book);
     return dataOf<QuizData>(page).items.flatMap(({ question }) => {
       if (question.kind !== "choose-one") return [];
-      const values = [...page.matchAll(RegExp(`type="radio" name="${question.id}" value="(\\d+)"`, "g"))].map(([, value]) => Number(value));
+      const values = [...page.matchAll(RegExp(`type="radio" name="${question.id}" value="(\\d+)"`, "g"))].map(
+        ([, value]) => Number(value),
+      );
       return [values.indexOf(question.options.findIndex(({ right }) => right))];
     });
   });
@@ -73,7 +91,9 @@ describe.each(practised.map((view) => [view.module.id, view] as const))("the pra
   test("gives the steps of each phase in alphabetical order", () => {
     for (const task of practices) {
       const section = page.slice(page.indexOf(`data-practice="${task.id}"`));
-      const shown = [...section.slice(0, section.indexOf("</section>")).matchAll(/<li>.*?<\/span>(.*?)<\/li>/g)].map(([, title]) => title);
+      const shown = [
+        ...section.slice(0, section.indexOf("</section>")).matchAll(/<li>.*?<\/span>(.*?)<\/li>/g),
+      ].map(([, title]) => title);
       const titles = task.steps.map(({ title }) => title).sort(new Intl.Collator("en").compare);
       expect(shown.map((title) => readable(title!))).toEqual(titles.map(escaped));
     }

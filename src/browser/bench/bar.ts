@@ -20,7 +20,7 @@ export class Bar {
   readonly #back: HTMLButtonElement;
   readonly #next: HTMLButtonElement;
   readonly #words = element("span", { class: "bench-where" });
-  readonly #box = element("input", { type: "checkbox", autocomplete: "off" });
+  readonly #box = element("input", { type: "checkbox" });
   readonly #label = element("label", { class: "bench-tick" }, this.#box, " Done");
 
   constructor({ turn, tick }: BarOptions) {

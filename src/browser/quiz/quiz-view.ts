@@ -6,7 +6,7 @@ import type { Announce } from "../page/announcer.ts";
 import { button, element, goTo } from "../page/element.ts";
 import { newSeed } from "../page/seed.ts";
 import type { Store } from "../page/store.ts";
-import { counted } from "../page/words.ts";
+import { counted, sentence } from "../page/words.ts";
 import { QuestionView } from "./question-view.ts";
 import { resultView } from "./result-view.ts";
 import { keepSitting, newSitting, readSitting, type Sitting } from "./sitting.ts";
@@ -26,8 +26,9 @@ export class QuizView {
   readonly #quiz: Quiz;
   readonly #questions: readonly QuestionView[];
   readonly #result = element("div", { class: "result-place" });
-  readonly #actions = element("div", { class: "actions" });
-  readonly #warning = element("p", { class: "warning", tabindex: "-1", hidden: true });
+  readonly #warning: HTMLElement;
+  readonly #checkButton: HTMLButtonElement;
+  readonly #againButton = button("Sit again", () => this.#sitAgain());
   #sitting: Sitting;
 
   constructor(options: QuizOptions) {
@@ -37,8 +38,13 @@ export class QuizView {
     this.#questions = items.map((item) => this.#view(item));
     this.#sitting = readSitting(store.load(), fingerprint) ?? newSitting(1, newSeed());
     form.before(this.#result);
-    form.append(this.#warning, this.#actions);
-    form.addEventListener("submit", (event) => event.preventDefault());
+    this.#warning = form.querySelector(".warning")!;
+    this.#checkButton = form.querySelector("button[type=submit]")!;
+    this.#checkButton.after(this.#againButton);
+    form.addEventListener("submit", (event) => {
+      event.preventDefault();
+      if (!this.#isOver()) this.#checkAll();
+    });
     this.#keep({});
     this.#begin();
   }
@@ -75,11 +81,12 @@ export class QuizView {
   }
 
   #checkOne(view: QuestionView): void {
-    if (!this.#mark(view).answered) {
+    const { answered, problem } = this.#mark(view);
+    if (!answered) {
       view.note(
-        view.field.read() === undefined
+        problem === undefined
           ? "Answer it first."
-          : "This answer can't be read. Write a number, and a unit where one is asked for.",
+          : sentence(`This answer can’t be read: found ${problem.found}; expected ${problem.expected}`),
       );
       return;
     }
@@ -113,11 +120,8 @@ export class QuizView {
     this.#warning.hidden = true;
     const over = this.#isOver();
     this.#result.replaceChildren(...(over ? [this.#resultView()] : []));
-    this.#actions.replaceChildren(
-      over
-        ? button("Sit again", () => this.#sitAgain())
-        : button("Check my answers", () => this.#checkAll(), { class: "is-main" }),
-    );
+    this.#checkButton.hidden = over;
+    this.#againButton.hidden = !over;
   }
 
   #isOver(): boolean {

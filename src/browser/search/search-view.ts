@@ -13,6 +13,7 @@ export class SearchView {
   readonly #search: (query: string) => Hits;
   readonly #data: SearchPageData;
   readonly #field: HTMLInputElement;
+  readonly #results: HTMLElement;
   readonly #list: HTMLElement;
   readonly #status: HTMLElement;
   readonly #index: HTMLElement;
@@ -23,7 +24,8 @@ export class SearchView {
     this.#search = search;
     this.#data = data;
     this.#field = form.querySelector("input")!;
-    this.#list = page.querySelector(".search-results")!;
+    this.#results = page.querySelector(".search-results")!;
+    this.#list = this.#results.querySelector("ol")!;
     this.#status = page.querySelector(".search-status")!;
     this.#index = page.querySelector(".search-index")!;
     form.hidden = false;
@@ -44,17 +46,16 @@ export class SearchView {
     if (address.href !== location.href) replaceAddress(address);
   }
 
-  /** Enter in the field opens the best result. */
+  /** Enter in the field goes to the best result, where it is read out and Enter opens it. */
   #submitted(event: SubmitEvent): void {
     event.preventDefault();
-    this.#keep();
-    this.#list.querySelector("a")?.click();
+    this.#list.querySelector("a")?.focus();
   }
 
   #show(): void {
     const query = this.#field.value.trim();
     const hits = query === "" ? undefined : this.#search(query);
-    this.#list.hidden = hits === undefined;
+    this.#results.hidden = hits === undefined;
     this.#index.hidden = hits !== undefined;
     this.#list.replaceChildren(...resultItems(hits?.shown ?? [], this.#data));
     clearTimeout(this.#waiting);

@@ -5,7 +5,11 @@ import { find } from "../../../src/engine/search/find.ts";
 import { eachEntry, type FieldTexts, fields, indexPages } from "../../../src/engine/search/search-index.ts";
 import { indexWords } from "../../../src/engine/search/words.ts";
 
-const page = (title: string, headings: string[] = [], terms: string[] = []): FieldTexts => ({ title: [title], headings, terms });
+const page = (title: string, headings: string[] = [], terms: string[] = []): FieldTexts => ({
+  title: [title],
+  headings,
+  terms,
+});
 
 const index = indexPages([
   page("Strip a spring motor", ["Let the spring down", "Undo the motor board"], ["4 BA", "board screws"]),
@@ -43,17 +47,23 @@ describe("finding", () => {
 
 test("the index holds each word of each field of each page, and nothing else", () => {
   const text = fc.string({ unit: fc.constantFrom("a", "b", "c", " "), maxLength: 6 });
-  const pageTexts = fc.record({ title: fc.array(text, { maxLength: 2 }), headings: fc.array(text, { maxLength: 2 }), terms: fc.array(text, { maxLength: 2 }) });
+  const pageTexts = fc.record({
+    title: fc.array(text, { maxLength: 2 }),
+    headings: fc.array(text, { maxLength: 2 }),
+    terms: fc.array(text, { maxLength: 2 }),
+  });
   fc.assert(
     fc.property(fc.array(pageTexts, { maxLength: 6 }), (made) => {
       const built = indexPages(made);
       const held = new Set<string>();
-      for (const [at, word] of built.words.entries()) eachEntry(built, at, (page, weight) => held.add(`${word} ${page} ${weight}`));
+      for (const [at, word] of built.words.entries())
+        eachEntry(built, at, (page, weight) => held.add(`${word} ${page} ${weight}`));
       const expected = new Set<string>();
       for (const [number, texts] of made.entries()) {
         const weights = new Map<string, number>();
         for (const { name, weight } of fields) {
-          for (const word of new Set(texts[name].flatMap(indexWords))) weights.set(word, (weights.get(word) ?? 0) + weight);
+          for (const word of new Set(texts[name].flatMap(indexWords)))
+            weights.set(word, (weights.get(word) ?? 0) + weight);
         }
         for (const [word, weight] of weights) expected.add(`${word} ${number} ${weight}`);
       }
@@ -64,9 +74,16 @@ test("the index holds each word of each field of each page, and nothing else", (
 });
 
 describe("the best place on a page", () => {
-  const place = (heading: string, ...names: string[]) => ({ heading: indexWords(heading), names: names.flatMap(indexWords) });
+  const place = (heading: string, ...names: string[]) => ({
+    heading: indexWords(heading),
+    names: names.flatMap(indexWords),
+  });
   const title = place("Strip a spring motor");
-  const places = [place("Let the spring down", "winding key"), place("Undo the motor board", "4 BA"), place("Fit the board", "4 BA")];
+  const places = [
+    place("Let the spring down", "winding key"),
+    place("Undo the motor board", "4 BA"),
+    place("Fit the board", "4 BA"),
+  ];
 
   test.each([
     ["spring", -1],
