@@ -47,13 +47,13 @@ const sections: readonly {
 
 /** Makes a whole page. */
 export function frame(page: Frame): string {
-  return html`<!doctype html>
+  return html`<!DOCTYPE html>
 <html lang="${page.programme.language}">
 ${head(page)}
 <body class="page-${page.address.kind}">
-<a class="skip" href="#_main">Skip to the content</a>
+<a class="skip" href="#s_main">Skip to the content</a>
 ${masthead(page)}
-<main id="_main" tabindex="-1">
+<main id="s_main" tabindex="-1">
 ${page.main}
 </main>
 ${footer(page)}
@@ -70,11 +70,19 @@ function head({ address, title, programme, assets, scripts = [], description, da
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="${raw(policy)}">
-<title>${title === "" ? programme.name : `${title} · ${programme.name}`}</title>
+<title>${headline(title, programme.name)}</title>
 ${description === undefined ? undefined : html`<meta name="description" content="${description}">\n`}<meta name="color-scheme" content="light dark">
 <link rel="icon" href="${linkToFile(address, "assets/icon.svg")}" type="image/svg+xml">
 <link rel="stylesheet" href="${linkToFile(address, assets.style)}">
 ${files.map((file) => html`<script src="${linkToFile(address, file)}" defer></script>\n`)}${data === undefined ? undefined : dataBlock(data)}</head>`;
+}
+
+/** Longer titles are cut off where they are shown. */
+const longestTitle = 70;
+
+function headline(title: string, programme: string): string {
+  const whole = [title, programme].filter((part) => part !== "").join(" · ");
+  return whole.length <= longestTitle ? whole : title;
 }
 
 /** Data for scripts. `<` is written as an escape, so that no text in it can end the block. */

@@ -9,8 +9,8 @@ import { line, lines } from "./lines.ts";
 export function afterWork(module: Module): Html | undefined {
   const content = [leaves(module), checks(module.asLeft, "As left", "Left"), ends(module), hands(module)];
   if (content.every((each) => each === undefined)) return undefined;
-  return html`<section class="group" aria-labelledby="_after-work">
-<h2 id="_after-work">When the work is done</h2>
+  return html`<section class="group" aria-labelledby="s_after-work">
+<h2 id="s_after-work">When the work is done</h2>
 ${content}</section>
 `;
 }

@@ -14,8 +14,8 @@ export function beforeWork(view: ModuleView, book: Book, from: Address): Html | 
     module.needs.length === 0 ? undefined : lines([line("Needs", neededModules(module, book, from))]);
   const content = [needs, conditions(view, book), checks(module.asFound, "As found", "Found")];
   if (content.every((each) => each === undefined)) return undefined;
-  return html`<section class="group before-work" aria-labelledby="_before-work">
-<h2 id="_before-work">Before work</h2>
+  return html`<section class="group before-work" aria-labelledby="s_before-work">
+<h2 id="s_before-work">Before work</h2>
 ${content}</section>
 `;
 }

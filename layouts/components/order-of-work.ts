@@ -4,8 +4,8 @@ import type { PhaseOfWork } from "../phases.ts";
 import { duration } from "../words.ts";
 
 export function orderOfWork(phases: readonly PhaseOfWork[]): Html {
-  return html`<nav class="order-of-work" aria-labelledby="_order">
-<h2 id="_order">Order of work</h2>
+  return html`<nav class="order-of-work" aria-labelledby="s_order">
+<h2 id="s_order">Order of work</h2>
 ${phases.map(
   ({ title, steps }) => html`<div><p>${title}</p>
 <ol>

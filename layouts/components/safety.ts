@@ -12,8 +12,8 @@ export function safety({ module, steps }: ModuleView, book: Book, from: Address)
   const hazards = [...ids].map((id) => book.hazards.get(id)?.sheet).filter((each) => each !== undefined);
   const clothes = lines([...worn(module), wasted(module)]);
   if (hazards.length === 0 && clothes === undefined) return undefined;
-  return html`<section class="group" aria-labelledby="_safety">
-<h2 id="_safety">Safety</h2>
+  return html`<section class="group" aria-labelledby="s_safety">
+<h2 id="s_safety">Safety</h2>
 ${clothes}<div class="messages">
 ${byGravity(hazards).map((each) => safetyMessage(each, from))}</div>
 </section>

@@ -16,8 +16,8 @@ export function specimen(book: Book, from: Address): Html | undefined {
   const accounts = trayAccounts(view);
   const index = tellingTray(accounts);
   const { step, number } = view.steps[index]!;
-  return html`<section class="group specimen" aria-labelledby="_specimen">
-<div><h2 id="_specimen">How to read a sheet</h2>
+  return html`<section class="group specimen" aria-labelledby="s_specimen">
+<div><h2 id="s_specimen">How to read a sheet</h2>
 <p>The large figure in the margin is the step. What guards it stands before it. Beside it stands the tray: everything that is off the machine once the step is done, counted, compartment by compartment.</p>
 <p>The one shown here is from <a href="${linkTo(from, { kind: "module", id: view.module.id, at: step.id })}">step ${number}</a> of “${view.module.title}”. A figure with a plus has just come off, one with a minus has just gone back on. Count what lies before you. If it is not what stands there, stop and look for it now.</p>
 <p>Screws that are slack but still in, and how a spring stands, are written beneath the total. At the end the total is 0.</p></div>

@@ -65,13 +65,13 @@ function marks({ time, critical }: ModuleStep): Html | undefined {
 /** Everything that has to be read before the work of the step. */
 function guards(step: ModuleStep, fresh: ReadonlySet<string>, { book, from, view }: StepPage): Html {
   const hazards = step.hazards.map((id) => book.hazards.get(id)?.sheet).filter((each) => each !== undefined);
-  return html`${byGravity(hazards).map((each) => (fresh.has(each.id) ? safetyMessage(each, from) : shortSafetyMessage(each, from, "_safety")))}${gate(step, book)}${lines([...worn(step), ...stepSupplies(step, view.module, book, from)])}`;
+  return html`${byGravity(hazards).map((each) => (fresh.has(each.id) ? safetyMessage(each, from) : shortSafetyMessage(each, from, "s_safety")))}${gate(step, book)}${lines([...worn(step), ...stepSupplies(step, view.module, book, from)])}`;
 }
 
 function gate({ conditions }: ModuleStep, book: Book): Html | undefined {
   if (conditions.length === 0) return undefined;
   const names = conditions.map((id) => book.site.programme.conditions.get(id)?.name ?? id);
-  return html`<p class="gate">Not while <a href="#_conditions">unknown</a>: ${names.join("; ")}</p>
+  return html`<p class="gate">Not while <a href="#s_conditions">unknown</a>: ${names.join("; ")}</p>
 `;
 }
 

@@ -5,8 +5,8 @@ import type { Book } from "../book.ts";
 import { type Html, html, join } from "../html.ts";
 
 export function usedBy({ usedBy }: SheetView, title: string, book: Book, from: Address): Html {
-  return html`<section class="group" aria-labelledby="_used">
-<h2 id="_used">${title}</h2>
+  return html`<section class="group" aria-labelledby="s_used">
+<h2 id="s_used">${title}</h2>
 ${usedBy.length === 0 ? html`<p>No module yet.</p>` : html`<ul class="used-by">${usedBy.map((use) => moduleUse(use, book, from))}</ul>`}
 </section>
 `;

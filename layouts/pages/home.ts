@@ -18,10 +18,10 @@ export function homePage(book: Book): string {
     main: html`<div class="sheet home">
 <header class="cover"><h1>${programme.name}</h1>
 ${programme.place === undefined ? undefined : html`<p class="cover-place">${programme.place}</p>\n`}${programme.summary === undefined ? undefined : html`<p class="summary">${programme.summary}</p>\n`}</header>
-<section class="group" aria-labelledby="_modules"><h2 id="_modules">Modules</h2>
+<section class="group" aria-labelledby="s_modules"><h2 id="s_modules">Modules</h2>
 <p>What a module needs stands above it. Begin at the top, with a mentor beside you.</p>
 ${moduleTable(book, from)}</section>
-${specimen(book, from)}<section class="group" aria-labelledby="_look-up"><h2 id="_look-up">To look up</h2>
+${specimen(book, from)}<section class="group" aria-labelledby="s_look-up"><h2 id="s_look-up">To look up</h2>
 <ul class="look-up">
 ${lookUps.map(({ id, name, what }) => html`<li><a href="${linkTo(from, { kind: "plain", id })}">${name}</a> ${what}</li>\n`)}</ul></section>
 </div>`,

@@ -44,7 +44,7 @@ function body(view: ModuleView, book: Book, from: Address): Html {
     sections.map((each) => plainSection(each, anchorOf(each), module.path, book, from));
   return html`<div class="opening">
 ${atAGlance(view, book, from)}${plain(introduction)}</div>
-${safety(view, book, from)}${beforeWork(view, book, from)}${group("Tools and substances", "_supplies", [tools(view, book, from), substances(view, book, from)])}${group("Parts and fasteners", "_parts", [fasteners(module.procedure), parts(module.procedure)])}${plain(before)}${phases.length === 0 ? undefined : orderOfWork(phases)}${work(phases, { view, book, from, numbers })}${afterWork(module)}${plain(after)}${precedence(view)}${sources(module.sources)}`;
+${safety(view, book, from)}${beforeWork(view, book, from)}${group("Tools and substances", "s_supplies", [tools(view, book, from), substances(view, book, from)])}${group("Parts and fasteners", "s_parts", [fasteners(module.procedure), parts(module.procedure)])}${plain(before)}${phases.length === 0 ? undefined : orderOfWork(phases)}${work(phases, { view, book, from, numbers })}${afterWork(module)}${plain(after)}${precedence(view)}${sources(module.sources)}`;
 }
 
 /** A section of the sheet; nothing where all that would stand in it is missing. */
@@ -58,8 +58,8 @@ ${content}</section>
 
 function precedence(view: ModuleView): Html | undefined {
   if (view.precedence.pairs.length === 0) return undefined;
-  return html`<section class="group precedence" aria-labelledby="_precedence">
-<h2 id="_precedence">What must come before what</h2>
+  return html`<section class="group precedence" aria-labelledby="s_precedence">
+<h2 id="s_precedence">What must come before what</h2>
 <p>A line leads from a step to one that can only come after it. A heavy line with an alert mark is critical; so is a step in a heavy box. Steps not joined by any way of lines may change places.</p>
 ${drawing(view)}
 ${precedenceWords(view)}
@@ -69,8 +69,8 @@ ${precedenceWords(view)}
 
 function sources(list: readonly string[]): Html | undefined {
   if (list.length === 0) return undefined;
-  return html`<section class="group" aria-labelledby="_sources">
-<h2 id="_sources">Sources</h2>
+  return html`<section class="group" aria-labelledby="s_sources">
+<h2 id="s_sources">Sources</h2>
 <ul class="sources">${list.map((each) => html`<li>${each}</li>`)}</ul>
 </section>
 `;

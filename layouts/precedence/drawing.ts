@@ -22,7 +22,7 @@ export function drawing(view: ModuleView): Html | undefined {
       : [box(step, at.x + margin - spacing.nodeWidth / 2, at.y + margin - spacing.nodeHeight / 2)];
   });
   return html`<div class="drawing" role="group" aria-label="Drawing of what must come before what" tabindex="0">
-<svg width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" aria-label="Each box is a step and leads to it. The same stands in words below.">
+<svg width="${width}" height="${height}" viewBox="0 0 ${width} ${height}">
 ${markers}
 ${layout.edges.map(line)}${boxes}</svg>
 </div>`;
@@ -30,8 +30,8 @@ ${layout.edges.map(line)}${boxes}</svg>
 
 /** The critical mark is a triangle with an exclamation mark, so that colour and weight are not all that tells. */
 const markers = raw(`<defs>
-<marker id="_arrow" viewBox="0 0 8 8" refX="7.5" refY="4" markerWidth="8" markerHeight="8" markerUnits="userSpaceOnUse" orient="90"><path d="M0 .5 8 4 0 7.5z"/></marker>
-<marker id="_alert" class="critical" viewBox="0 0 20 20" refX="10" refY="18.5" markerWidth="20" markerHeight="20" markerUnits="userSpaceOnUse"><path d="M.5 1.5h19L10 18.5z"/><path class="mark" d="M9 3.5h2l-.3 5.5H9.3zM9 10.5h2v2H9z"/></marker>
+<marker id="s_arrow" viewBox="0 0 8 8" refX="7.5" refY="4" markerWidth="8" markerHeight="8" markerUnits="userSpaceOnUse" orient="90"><path d="M0 .5 8 4 0 7.5z"/></marker>
+<marker id="s_alert" class="critical" viewBox="0 0 20 20" refX="10" refY="18.5" markerWidth="20" markerHeight="20" markerUnits="userSpaceOnUse"><path d="M.5 1.5h19L10 18.5z"/><path class="mark" d="M9 3.5h2l-.3 5.5H9.3zM9 10.5h2v2H9z"/></marker>
 </defs>`);
 
 function line({ pair, points }: PlacedEdge): Html {
@@ -49,11 +49,15 @@ function line({ pair, points }: PlacedEdge): Html {
   return html`<path${pair.critical ? html` class="critical"` : undefined} d="${path}"/>\n`;
 }
 
+/** Spaces stand between the texts, because what a link is called is read from them. */
 function box({ step, number }: StepView, x: number, y: number): Html {
-  const [first = "", second] = wrap(step.title, lineLength, 2);
-  const text =
-    second === undefined
-      ? html`<text x="36" y="24">${first}</text>`
-      : html`<text x="36" y="17">${first}<tspan x="36" dy="14">${second}</tspan></text>`;
-  return html`<a href="#${step.id}" aria-label="Step ${number}: ${step.title}" transform="translate(${x} ${y})"><rect${step.critical ? html` class="critical"` : undefined} width="176" height="40"/><text class="number" x="17" y="27">${number}</text>${text}</a>\n`;
+  const lines = wrap(step.title, lineLength, 2);
+  const isCut = lines.join(" ") !== step.title;
+  return html`<a href="#${step.id}" transform="translate(${x} ${y})">${isCut ? html`<title>${number} ${step.title}</title>` : undefined}<rect${step.critical ? html` class="critical"` : undefined} width="176" height="40"/><text class="number" x="17" y="27">${number} </text>${label(lines)}</a>
+`;
+}
+
+function label([first = "", second]: readonly string[]): Html {
+  if (second === undefined) return html`<text x="36" y="24">${first}</text>`;
+  return html`<text x="36" y="17">${first} <tspan x="36" dy="14">${second}</tspan></text>`;
 }
