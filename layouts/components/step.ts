@@ -34,7 +34,7 @@ export interface StepPlace {
   readonly before: Tray;
   /** The printed tray after it. */
   readonly account: TrayAccount;
-  /** Hazards of the step that the reader has not met in full in this phase. */
+  /** Hazards of the step that the reader has not yet met in full beside a step. */
   readonly fresh: ReadonlySet<string>;
 }
 

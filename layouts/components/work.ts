@@ -13,7 +13,7 @@ import { type StepPage, type StepPlace, step } from "./step.ts";
 export function work(phases: readonly PhaseOfWork[], page: StepPage): Html {
   const accounts = trayAccounts(page.view);
   const trays = [startingTray(page.view.module.procedure), ...page.view.steps.map((each) => each.tray)];
-  const fresh = new Map(phases.flatMap(freshHazards));
+  const fresh = freshHazards(page.view.steps);
   const place = ({ step, number }: StepView): StepPlace => ({
     before: trays[number - 1]!,
     account: accounts[number - 1]!,
@@ -26,14 +26,16 @@ export function work(phases: readonly PhaseOfWork[], page: StepPage): Html {
   return html`${phases.map((phase) => html`${heading(phase)}${phase.items.map(show)}`)}`;
 }
 
-/** For each step of a phase, the hazards that none of the phase's earlier steps names. */
-function freshHazards({ steps }: PhaseOfWork): (readonly [string, ReadonlySet<string>])[] {
+/** For each step, the hazards that no earlier step names. */
+function freshHazards(steps: readonly StepView[]): Map<string, ReadonlySet<string>> {
   const met = new Set<string>();
-  return steps.map(({ step }) => {
-    const fresh = new Set(step.hazards.filter((id) => !met.has(id)));
-    for (const id of fresh) met.add(id);
-    return [step.id, fresh] as const;
-  });
+  return new Map(
+    steps.map(({ step }) => {
+      const fresh = new Set(step.hazards.filter((id) => !met.has(id)));
+      for (const id of fresh) met.add(id);
+      return [step.id, fresh];
+    }),
+  );
 }
 
 function heading({ title, steps }: PhaseOfWork): Html {
