@@ -30,7 +30,7 @@ export function benchPage(view: ModuleView, book: Book): string {
     data,
     main: html`<div class="sheet task bench">
 ${taskHead(module, from, "At the bench")}
-<div class="bench-before" id="_before">
+<div class="bench-before" id="s_before">
 <p class="needs-script">One step at a time needs JavaScript, which is off or has not come. All steps stand here one below the other.</p>
 ${safety(view, book, from)}${beforeWork(view, book, from)}${supplies(view, book, from)}</div>
 <div class="bench-steps">
@@ -42,12 +42,12 @@ ${after(view)}</div>`,
 function supplies(view: ModuleView, book: Book, from: Address): Html | undefined {
   const content = [tools(view, book, from), substances(view, book, from)];
   if (content.every((each) => each === undefined)) return undefined;
-  return html`<section class="group" aria-labelledby="_supplies">
-<h2 id="_supplies">Lay out</h2>
+  return html`<section class="group" aria-labelledby="s_supplies">
+<h2 id="s_supplies">Lay out</h2>
 ${content}</section>
 `;
 }
 
-const after = ({ module }: ModuleView): Html => html`<div class="bench-after" id="_after">
+const after = ({ module }: ModuleView): Html => html`<div class="bench-after" id="s_after">
 ${afterWork(module)}</div>
 `;

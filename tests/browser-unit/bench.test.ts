@@ -43,13 +43,13 @@ describe("keys turn the page", () => {
 describe("the place at the bench", () => {
   test("is read as it was kept", () => {
     const place = { card: "let-down", done: new Set(["a", "constructor"]) };
-    expect(readPlace(JSON.parse(JSON.stringify(keepPlace(place))), "_before")).toEqual(place);
+    expect(readPlace(JSON.parse(JSON.stringify(keepPlace(place))), "s_before")).toEqual(place);
   });
 
   test.each([[undefined], [null], ["x"], [{ card: 4, done: "a" }], [{ done: [1, null] }]])(
     "%j begins at the front",
     (kept) => {
-      expect(readPlace(kept, "_before")).toEqual({ card: "_before", done: new Set() });
+      expect(readPlace(kept, "s_before")).toEqual({ card: "s_before", done: new Set() });
     },
   );
 });

@@ -105,8 +105,8 @@ test("the bench view has every step, each with its tray, and what stands before 
     const page = benchPage(view, book);
     for (const { step } of view.steps) expect(page).toContain(`id="${step.id}"`);
     expect(page.match(/class="tray"/g)).toHaveLength(view.steps.length);
-    expect(page.indexOf('id="_before"')).toBeLessThan(page.indexOf(`id="${view.steps[0]!.step.id}"`));
-    expect(page.indexOf('id="_after"')).toBeGreaterThan(page.indexOf(`id="${view.steps.at(-1)!.step.id}"`));
+    expect(page.indexOf('id="s_before"')).toBeLessThan(page.indexOf(`id="${view.steps[0]!.step.id}"`));
+    expect(page.indexOf('id="s_after"')).toBeGreaterThan(page.indexOf(`id="${view.steps.at(-1)!.step.id}"`));
   }
 });
 
