@@ -3,8 +3,8 @@ import { type Html, html } from "../html.ts";
 
 export interface Column<Row> {
   readonly name: string;
-  /** "head" names the row; "count" is a figure; "found" is left blank to write in. */
-  readonly kind?: "head" | "count" | "found";
+  /** "head" names the row; "count" is a figure; "found" is left blank to write in; "mark" speaks for itself. */
+  readonly kind?: "head" | "count" | "found" | "mark";
   /** undefined or "" where the row says nothing. */
   readonly value: (row: Row) => Html | string | undefined;
 }

@@ -25,8 +25,10 @@ export function shortSafetyMessage(hazard: Hazard, from: Address, at: string): H
 }
 
 function message({ id, signal, title }: Hazard, from: Address, text: Html): Html {
+  const isItsOwn = from.kind === "hazard" && from.id === id;
+  const name = isItsOwn ? title : html`<a href="${linkTo(from, { kind: "hazard", id })}">${title}</a>`;
   return html`<div class="message">
-<p class="message-head">${signalWord(signal)} <a href="${linkTo(from, { kind: "hazard", id })}">${title}</a></p>
+<p class="message-head">${signalWord(signal)} <span>${name}</span></p>
 ${text}
 </div>
 `;

@@ -23,7 +23,9 @@ export function sheetPage(view: SheetView, book: Book): string {
     assets: book.assets,
     description: sheet.summary,
     main: html`<div class="sheet">
-${sheetHead(sheet)}${facts(sheet, book, from)}${sheet.sections.map((section) => plainSection(section, anchorOf(section), sheet.path, book, from))}${usedBy(view, sheet.kind === "hazard" ? "Met in" : "Used in", book, from)}</div>`,
+${sheetHead(sheet)}<div class="sheet-text">
+${facts(sheet, book, from)}${sheet.sections.map((section) => plainSection(section, anchorOf(section), sheet.path, book, from))}</div>
+${usedBy(view, sheet.kind === "hazard" ? "Met in" : "Used in", book, from)}</div>`,
   });
 }
 

@@ -4,6 +4,7 @@ import { type Sheet, signalWords } from "../../src/model/sheet.ts";
 import type { SheetView } from "../../src/model/site.ts";
 import type { Book, SheetOf } from "../book.ts";
 import { labelWord, pictograms } from "../components/pictogram.ts";
+import { ruledTable } from "../components/ruled-table.ts";
 import { signalWord } from "../components/signal-word.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
@@ -75,12 +76,18 @@ ${rows.length === 0 ? html`<p>None yet.</p>` : table(list, rows, from)}
 }
 
 function table({ marked }: SheetList, rows: ReturnType<SheetList["rows"]>, from: Address): Html {
-  return html`<table class="ruled sheets">
-<thead><tr><th scope="col">Name</th>${marked === undefined ? undefined : html`<th scope="col">${marked}</th>`}<th scope="col">What it is</th><th scope="col" class="count">Used in</th></tr></thead>
-<tbody>
-${rows.map(
-  ({ view: { sheet, usedBy }, mark }) =>
-    html`<tr><th scope="row"><a href="${linkTo(from, { kind: sheet.kind, id: sheet.id })}">${sheet.title}</a></th>${marked === undefined ? undefined : html`<td>${mark}</td>`}<td>${sheet.summary}</td><td class="count">${counted(usedBy.length, "module")}</td></tr>\n`,
-)}</tbody>
-</table>`;
+  type Row = (typeof rows)[number];
+  return ruledTable<Row>(
+    "sheets",
+    [
+      { name: "Name", kind: "head", value: ({ view: { sheet } }) => nameOf(sheet, from) },
+      { name: marked ?? "", kind: "mark", value: ({ mark }) => mark },
+      { name: "What it is", kind: "mark", value: ({ view }) => view.sheet.summary },
+      { name: "Used in", value: ({ view }) => counted(view.usedBy.length, "module") },
+    ],
+    rows,
+  );
 }
+
+const nameOf = ({ kind, id, title }: Sheet, from: Address) =>
+  html`<a href="${linkTo(from, { kind, id })}">${title}</a>`;
