@@ -1,8 +1,8 @@
 /** Builds the search index from the site's documents. */
-import { type FieldTexts, indexPages } from "../engine/search/search-index.ts";
 import { fileOf, folderOf } from "../model/address.ts";
 import type { SearchData, SearchPage, SearchPlace } from "../model/search-data.ts";
 import type { SearchDocument } from "../model/site.ts";
+import { indexPages, type PageTexts } from "./page-index.ts";
 
 /**
  * The pages, and an index of them over titles, headings and terms. Which of its places answers best is found from the
@@ -19,10 +19,10 @@ export function buildSearch(documents: readonly SearchDocument[]): SearchData {
   };
 }
 
-const fieldsOf = (group: readonly SearchDocument[]): FieldTexts => ({
-  title: [group[0]!.title],
+const fieldsOf = (group: readonly SearchDocument[]): PageTexts => ({
+  title: group[0]!.title,
   headings: group.map(({ heading }) => heading),
-  terms: group.flatMap(({ terms }) => terms),
+  terms: [...new Set(group.flatMap(({ terms }) => terms))],
 });
 
 /** The documents of each page, the page's own first; pages in the order in which they first appear. */

@@ -13,7 +13,10 @@ export class TargetRefused extends Error {}
  * the target stays as it was. The swap is two renames; a build killed between them leaves the old site under
  * `<target>.old`, from which the next call restores it. Throws TargetRefused for a folder that we did not build.
  */
-export async function swapIn<Result>(target: string, fill: (beside: string) => Promise<Result>): Promise<Result> {
+export async function swapIn<Result>(
+  target: string,
+  fill: (beside: string) => Promise<Result>,
+): Promise<Result> {
   const site = resolve(target);
   const old = `${site}.old`;
   if (!existsSync(site) && existsSync(join(old, marker))) renameSync(old, site);
@@ -23,7 +26,10 @@ export async function swapIn<Result>(target: string, fill: (beside: string) => P
   mkdirSync(beside, { recursive: true });
   try {
     const result = await fill(beside);
-    writeFileSync(join(beside, marker), "This folder is made anew by each build. Whatever else is put here is lost.\n");
+    writeFileSync(
+      join(beside, marker),
+      "This folder is made anew by each build. Whatever else is put here is lost.\n",
+    );
     swap(beside, site, old);
     return result;
   } finally {

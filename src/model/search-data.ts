@@ -1,5 +1,4 @@
 /** What the bundler hands to the search page: the prebuilt index and the pages that its entries stand for. */
-import type { SearchIndex } from "../engine/search/search-index.ts";
 import type { PageKind } from "./address.ts";
 
 /** A place on a page: its heading, the id of its element, and the names that first stand there, by their place in `names`. */
@@ -17,8 +16,8 @@ export interface SearchData {
   readonly pages: readonly SearchPage[];
   /** Names of tools, substances, hazards, parts, fasteners and threads, each once. */
   readonly names: readonly string[];
-  /** Numbers its pages as `pages` does. */
-  readonly index: SearchIndex;
+  /** As lunr serialises it; refers to pages by their place in `pages`. */
+  readonly index: object;
 }
 
 /** The global variable in which the data's script leaves it: works from disk, where nothing can be fetched. */

@@ -2,9 +2,10 @@ import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";
+import lunr from "lunr";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { find } from "../../src/browser/search/find.ts";
 import { type BundleOptions, bundle, entries } from "../../src/bundle/bundle.ts";
-import { find } from "../../src/engine/search/find.ts";
 import type { SearchGlobal } from "../../src/model/search-data.ts";
 import type { Assets, SearchDocument } from "../../src/model/site.ts";
 import { projectDir } from "../support/project.ts";
@@ -88,7 +89,7 @@ test("the index script hands over the data as it was, whatever stands in it", as
     ["module", "modules/motor/index.html", "Spring motor", [["Let it down", "let-down", []]]],
     ["tool", "tools/key/index.html", documents[2]!.title, []],
   ]);
-  expect(find(data.index, "4ba").map((found) => found.page)).toEqual([0]);
+  expect(find(lunr.Index.load(data.index), "4ba").map((found) => found.page)).toEqual([0]);
 });
 
 test("a script that can't be bundled is told with its file", async () => {

@@ -1,9 +1,10 @@
 /** What the search shows: pages, and the best place on each. */
+import lunr from "lunr";
 import { type CutPlace, placeFinder } from "../../engine/search/best-place.ts";
-import { find } from "../../engine/search/find.ts";
 import { indexWords } from "../../engine/search/words.ts";
 import type { PageKind } from "../../model/address.ts";
 import type { SearchData } from "../../model/search-data.ts";
+import { find } from "./find.ts";
 
 export interface Hit {
   /** Relative to the site, with the place on the page. */
@@ -26,6 +27,7 @@ const most = 20;
 
 /** Gives a search over the data; words are cut once a page and kept, for the next letter asks for the same pages. */
 export function searcher(data: SearchData): (query: string) => Hits {
+  const index = lunr.Index.load(data.index);
   const names = data.names.map(indexWords);
   const cut = new Map<number, readonly CutPlace[]>();
   const cutPage = (page: number): readonly CutPlace[] => {
@@ -41,7 +43,7 @@ export function searcher(data: SearchData): (query: string) => Hits {
     return made;
   };
   return (query) => {
-    const found = find(data.index, query);
+    const found = find(index, query);
     const bestPlace = placeFinder(query);
     const shown = found.slice(0, most).map(({ page }) => {
       const [title, ...places] = cut.get(page) ?? cutPage(page);

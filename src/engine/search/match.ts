@@ -12,12 +12,12 @@ export function fitWithoutError(typed: string): Fit {
   };
 }
 
-/**
- * Fits words that begin with what was meant, if one typing error was made. Short words and those with digits in them
- * allow no error, for M3 is not M4.
- */
+/** Short words and those with digits in them allow no typing error, for M3 is not M4. */
+export const allowsError = (typed: string): boolean => typed.length >= 4 && !hasDigit(typed);
+
+/** Fits words that begin with what was meant, if one typing error was made. */
 export function fitWithOneError(typed: string): Fit {
-  if (typed.length < 4 || hasDigit(typed)) return () => 0;
+  if (!allowsError(typed)) return () => 0;
   return (word) => (beginsWithOneError(typed, word) ? 0.3 : 0);
 }
 
@@ -30,7 +30,7 @@ const beginning = (typed: string, word: string): number =>
 const endings = /(?:ings?|ers?|ies|ied|ed|es|s|y|e)$/;
 
 /** What English endings leave: "oil" of "oiling" and "oiled". Never fewer than three letters, and never of a number. */
-function stemOf(typed: string): string {
+export function stemOf(typed: string): string {
   const stem = typed.replace(endings, "");
   return stem.length >= 3 && !hasDigit(typed) ? stem : typed;
 }

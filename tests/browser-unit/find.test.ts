@@ -1,0 +1,52 @@
+import lunr from "lunr";
+import { describe, expect, test } from "vitest";
+import { find } from "../../src/browser/search/find.ts";
+import { indexPages, type PageTexts } from "../../src/bundle/page-index.ts";
+
+const page = (title: string, headings: string[] = [], terms: string[] = []): PageTexts => ({
+  title,
+  headings,
+  terms,
+});
+
+const load = (...pages: PageTexts[]) =>
+  lunr.Index.load(JSON.parse(JSON.stringify(indexPages(pages))) as object);
+
+const index = load(
+  page("Strip a spring motor", ["Let the spring down", "Undo the motor board"], ["4 BA", "board screws"]),
+  page("Slotted screws", ["Choose the blade", "Free a stuck screw"], ["2 BA", "M3x0.5", "1/4-20 UNC"]),
+  page("Spring grease", [], ["mainspring"]),
+  page("Needle oiler", ["Refill it"]),
+);
+const pages = (query: string) => find(index, query).map((found) => found.page);
+
+describe("finding", () => {
+  test("a title counts more than a heading, and a heading more than a term", () => {
+    const three = load(page("a page", [], ["anvil"]), page("a page", ["anvil"]), page("anvil"));
+    expect(find(three, "anvil").map((found) => found.page)).toEqual([2, 1, 0]);
+  });
+
+  test.each([
+    ["2ba", [1]],
+    ["4 Ba", [0]],
+    ["m3 x .5", [1]],
+    ["¼-20 unc", [1]],
+    ["oiling", [3]],
+    ["gresae", [2]],
+    ["spring board", [0]],
+    ["zither", []],
+    ["", []],
+  ])("%s", (query, expected) => {
+    expect(pages(query)).toEqual(expected);
+  });
+
+  test("pages that answer all words, and only where there are none those that answer most", () => {
+    expect(pages("spring grease")).toEqual([2]);
+    expect(find(index, "spring grease zither").map(({ page, words }) => [page, words])).toEqual([[2, 2]]);
+  });
+
+  test("a thread is never another by a slip, nor a page by one letter", () => {
+    expect(pages("m4")).toEqual([]);
+    expect(pages("z")).toEqual([]);
+  });
+});
