@@ -33,7 +33,7 @@ test("practice works and is kept", async () => {
 test("search works", async () => {
   const { page, troubles } = await visitor.open("search/index.html");
   await page.getByRole("searchbox").fill("screw");
-  await page.getByRole("list", { name: "Found" }).getByRole("link").first().click();
+  await page.getByRole("region", { name: "Found" }).getByRole("link").first().click();
   expect(await page.getByRole("heading", { level: 1 }).count()).toBe(1);
   expect(troubles).toEqual([]);
 });

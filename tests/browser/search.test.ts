@@ -2,22 +2,25 @@ import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { axeViolations } from "./site/axe.ts";
 import { withBrowser } from "./site/browser.ts";
+import { hasFocus } from "./site/keyboard.ts";
 import { sitePages } from "./site/pages.ts";
 
 const visitor = withBrowser();
 
 const field = (page: Page) => page.getByRole("searchbox");
-const results = (page: Page) => page.getByRole("list", { name: "Found" }).getByRole("link");
+const results = (page: Page) => page.getByRole("region", { name: "Found" }).getByRole("link");
 
 const sheet = sitePages().find(({ kind }) => kind === "module")!;
 const title = /<h1[^>]*>(?:<[^>]*>)*([^<]+)/.exec(sheet.html)![1]!;
 
-test("a module is found while its title is typed, and Enter opens it", async () => {
+test("a module is found while its title is typed, Enter goes to it and opens it", async () => {
   const { page, troubles } = await visitor.open("search/");
-  expect(await field(page).evaluate((element) => element === document.activeElement)).toBe(true);
+  expect(await hasFocus(field(page))).toBe(true);
   await page.keyboard.type(title.slice(0, title.length - 2));
   expect(await results(page).first().textContent()).toBe(title);
   expect(await axeViolations(page)).toEqual([]);
+  await page.keyboard.press("Enter");
+  expect(await hasFocus(results(page).first())).toBe(true);
   await page.keyboard.press("Enter");
   await page.waitForURL((url) => url.pathname.endsWith(sheet.file));
   expect(troubles).toEqual([]);
@@ -33,8 +36,9 @@ test("a step is found by its heading, and its link leads to it on its page", asy
   const link = results(page).filter({ hasText: step[2]! }).first();
   expect(await link.getAttribute("href")).toContain(`#${step[1]}`);
   await link.click();
-  const heading = page.getByRole("heading", { name: step[2]!, exact: false }).first();
+  const heading = page.locator(`#${step[1]}`).getByRole("heading").first();
   await expect.poll(async () => (await heading.boundingBox())?.y).toBeLessThan(400);
+  expect(await heading.textContent()).toContain(step[2]);
 });
 
 test("the arrow keys go through what is found, Escape goes back", async () => {
@@ -43,13 +47,9 @@ test("the arrow keys go through what is found, Escape goes back", async () => {
   expect(await results(page).count()).toBeGreaterThan(1);
   await page.keyboard.press("ArrowDown");
   await page.keyboard.press("ArrowDown");
-  expect(
-    await results(page)
-      .nth(1)
-      .evaluate((element) => element === document.activeElement),
-  ).toBe(true);
+  expect(await hasFocus(results(page).nth(1))).toBe(true);
   await page.keyboard.press("Escape");
-  expect(await field(page).evaluate((element) => element === document.activeElement)).toBe(true);
+  expect(await hasFocus(field(page))).toBe(true);
   await page.keyboard.press("ArrowDown");
   const target = await results(page).first().getAttribute("href");
   await page.keyboard.press("Enter");

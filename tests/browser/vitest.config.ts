@@ -8,7 +8,7 @@ export default defineConfig({
     include: ["tests/browser/**/*.test.ts"],
     globalSetup: ["tests/browser/site/global-setup.ts"],
     allowOnly: false,
-    expect: { requireAssertions: true },
+    expect: { requireAssertions: true, poll: { timeout: 10_000 } },
     // Each worker has a Chromium of its own; two cores carry two.
     maxWorkers: 2,
     testTimeout: 60_000,

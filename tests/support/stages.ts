@@ -15,7 +15,7 @@ export interface Stage {
 }
 
 /** Long enough for a slow machine, short enough that a stage that hangs is told of. */
-const timeout = 270_000;
+const timeout = 540_000;
 
 const outputOf = ({ stdout, stderr, signal, code }: Ended): string =>
   [stdout, stderr, code === 0 ? "" : signal === null ? `ended with ${code}` : `killed by ${signal}`]
