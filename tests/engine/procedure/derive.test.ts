@@ -168,6 +168,7 @@ describe("the rules, one by one (design of the precedence graph, a to g; reasons
   test.each([
     ["a cover and its own screws", remove("guard"), { acts: [act("work", "bed")] }],
     ["two parts that have nothing to do with each other", remove("wheel"), work("bed")],
+    ["work on an assembly and taking out what holds it", work("case"), remove("bolts")],
     ["work on a part and on a fastener that holds it", work("case"), work("bolts")],
     ["work in an assembly and work on it", work("wheel"), work("case")],
   ])("free: %s", (_, first, then) => {

@@ -1,17 +1,24 @@
-/** Rule (e): one step works on an assembly, the other removes or refits anything in it. */
-import { moves } from "../touch.ts";
+/** Rule (e): one step works on an assembly, the other removes or refits anything that then lies in it. */
+import type { Relations } from "../relations.ts";
+import { moves, type Touch } from "../touch.ts";
+import { isInside } from "./assembly.ts";
 import type { Rule } from "./rule.ts";
 
 export const assemblyWork: Rule = {
   name: "assembly work",
   binds: "a step that works on an assembly, and one that removes or refits anything in it",
-  reason(a, b, { the }) {
-    if (a.kind === "work" && moves(b) && b.lies.has(a.target)) {
-      return `${the(a.target)} is worked on before ${the(b.target)} ${b.kind === "remove" ? "comes out of it" : "goes back into it"}`;
-    }
-    if (b.kind === "work" && moves(a) && a.lies.has(b.target)) {
-      return `${the(b.target)} is worked on with ${the(a.target)} ${a.kind === "remove" ? "out of it" : "back in it"}`;
-    }
+  reason(a, b, relations) {
+    if (a.kind === "work" && moves(b) && isInside(b, a, relations)) return workFirst(a, b, relations);
+    if (b.kind === "work" && moves(a) && isInside(a, b, relations)) return moveFirst(a, b, relations);
     return undefined;
   },
 };
+
+const workFirst = (whole: Touch, content: Touch, { the, isPlural }: Relations): string => {
+  const [come, go] = isPlural(content.target) ? ["come", "go"] : ["comes", "goes"];
+  const moved = content.kind === "remove" ? `${come} out of it` : `${go} back into it`;
+  return `${the(whole.target)} is worked on before ${the(content.target)} ${moved}`;
+};
+
+const moveFirst = (content: Touch, whole: Touch, { the }: Relations): string =>
+  `${the(whole.target)} is worked on with ${the(content.target)} ${content.kind === "remove" ? "out of it" : "back in it"}`;

@@ -7,14 +7,14 @@ export const assembly: Rule = {
   name: "assembly",
   binds: "a step that removes or refits an assembly, and one that acts on anything in it",
   reason(a, b, relations) {
-    if (moves(a) && inside(b, a, relations)) return assemblyFirst(a, b, relations);
-    if (moves(b) && inside(a, b, relations)) return contentFirst(a, b, relations);
+    if (moves(a) && isInside(b, a, relations)) return assemblyFirst(a, b, relations);
+    if (moves(b) && isInside(a, b, relations)) return contentFirst(a, b, relations);
     return undefined;
   },
 };
 
-/** A fastener that holds the assembly itself is left to the rule of fastening. */
-const inside = (content: Touch, whole: Touch, relations: Relations): boolean =>
+/** Whether the one lies in the other. A fastener that holds the assembly itself is not in it: other rules speak of those. */
+export const isInside = (content: Touch, whole: Touch, relations: Relations): boolean =>
   content.lies.has(whole.target) && !relations.holds(content.target, whole.target);
 
 const assemblyFirst = (whole: Touch, content: Touch, { the, isPlural }: Relations): string => {
