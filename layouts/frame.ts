@@ -2,7 +2,7 @@
 import { type Address, linkTo, linkToFile } from "../src/model/address.ts";
 import type { Programme } from "../src/model/programme.ts";
 import type { Assets } from "../src/model/site.ts";
-import { attribute, type Html, html, raw, type Value } from "./html.ts";
+import { attribute, escapeHtml, type Html, html, raw, type Value } from "./html.ts";
 
 export interface Frame {
   readonly address: Address;
@@ -77,12 +77,12 @@ ${description === undefined ? undefined : html`<meta name="description" content=
 ${files.map((file) => html`<script src="${linkToFile(address, file)}" defer></script>\n`)}${data === undefined ? undefined : dataBlock(data)}</head>`;
 }
 
-/** Longer titles are cut off where they are shown. */
+/** Longer titles are cut off where they are shown. Counted as written, with escapes. */
 const longestTitle = 70;
 
 function headline(title: string, programme: string): string {
   const whole = [title, programme].filter((part) => part !== "").join(" · ");
-  return whole.length <= longestTitle ? whole : title;
+  return escapeHtml(whole).length <= longestTitle ? whole : title;
 }
 
 /** Data for scripts. `<` is written as an escape, so that no text in it can end the block. */

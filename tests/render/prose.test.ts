@@ -1,0 +1,63 @@
+/** Links and pictures of Markdown, as they are on the page where the prose stands. */
+import MarkdownIt from "markdown-it";
+import { expect, test } from "vitest";
+import type { Address } from "../../src/model/address.ts";
+import { markdownOptions } from "../../src/model/markdown.ts";
+import { proseRenderer } from "../../src/render/prose.ts";
+
+const module: Address = { kind: "module", id: "mill" };
+const bench: Address = { kind: "bench", id: "mill" };
+
+function render(markdown: string, from: Address, path = "modules/mill/module.md"): string {
+  const prose = new MarkdownIt(markdownOptions).parse(markdown, {});
+  const sizeOf = (file: string) =>
+    file === "modules/mill/figures/a b.svg" ? { width: 8, height: 9 } : undefined;
+  return proseRenderer(sizeOf)({ level: 0, title: "", offset: 0, prose, steps: [] }, path, from).text.trim();
+}
+
+test.each([
+  ["a step of the same page", "[x](#felt-on)", module, '<p><a href="#felt-on">x</a></p>'],
+  ["a step, seen from the bench view", "[x](#felt-on)", bench, '<p><a href="#felt-on">x</a></p>'],
+  ["a tool", "[x](../../tools/driver.md)", module, '<p><a href="../../tools/driver/index.html">x</a></p>'],
+  [
+    "a tool from the bench view",
+    "[x](../../tools/driver.md)",
+    bench,
+    '<p><a href="../../../tools/driver/index.html">x</a></p>',
+  ],
+  [
+    "a step of another module",
+    "[x](../saw/module.md#a)",
+    module,
+    '<p><a href="../../modules/saw/index.html#a">x</a></p>',
+  ],
+  [
+    "a web page",
+    "[x](https://example.org/?a=1&b=2)",
+    module,
+    '<p><a href="https://example.org/?a=1&amp;b=2" rel="external noreferrer">x</a></p>',
+  ],
+  [
+    "a picture with its size",
+    '![say "it"](<figures/a b.svg>)',
+    bench,
+    '<p><img src="../../../modules/mill/figures/a b.svg" width="8" height="9" loading="lazy" alt="say &quot;it&quot;"></p>',
+  ],
+])("%s", (_, markdown, from, expected) => {
+  expect(render(markdown, from)).toBe(expected);
+});
+
+test("HTML is shown as text, quotes are typographic", () => {
+  expect(render('<script>alert(1)</script> "a"', module)).toBe(
+    "<p>&lt;script&gt;alert(1)&lt;/script&gt; “a”</p>",
+  );
+});
+
+test("the same prose can be rendered for two pages", () => {
+  const prose = new MarkdownIt(markdownOptions).parse("[x](../../tools/driver.md)", {});
+  const renderer = proseRenderer(() => undefined);
+  const section = { level: 0, title: "", offset: 0, prose, steps: [] };
+  const once = [bench, module, bench].map((from) => renderer(section, "modules/mill/module.md", from).text);
+  expect(once[0]).toBe(once[2]);
+  expect(once[0]).not.toBe(once[1]);
+});
