@@ -10,12 +10,12 @@ export class TargetRefused extends Error {}
 
 /**
  * Calls `fill` with a fresh folder beside `target` and then puts that folder in the target's place. Where `fill` throws,
- * the target stays as it was. The swap is two renames; a build killed between them leaves the old site under
+ * or calls what it is given second, the target stays as it was. The swap is two renames; a build killed between them leaves the old site under
  * `<target>.old`, from which the next call restores it. Throws TargetRefused for a folder that we did not build.
  */
 export async function swapIn<Result>(
   target: string,
-  fill: (beside: string) => Promise<Result>,
+  fill: (beside: string, leave: () => void) => Promise<Result>,
 ): Promise<Result> {
   const site = resolve(target);
   const old = `${site}.old`;
@@ -25,7 +25,11 @@ export async function swapIn<Result>(
   const beside = `${site}.building-${process.pid}`;
   mkdirSync(beside, { recursive: true });
   try {
-    const result = await fill(beside);
+    let isLeft = false;
+    const result = await fill(beside, () => {
+      isLeft = true;
+    });
+    if (isLeft) return result;
     writeFileSync(
       join(beside, marker),
       "This folder is made anew by each build. Whatever else is put here is lost.\n",

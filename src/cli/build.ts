@@ -50,7 +50,11 @@ export function siteFolder(call: Call): string {
 export async function runBuild(content: string, site: string): ReturnType<typeof buildSite> {
   const { buildSite } = await import("../build.ts");
   try {
-    return await buildSite(content, site);
+    return await buildSite({
+      contentDir: content,
+      siteDir: site,
+      cacheDir: resolve(".cache", "benchwright"),
+    });
   } catch (cause) {
     throw cause instanceof TargetRefused ? new WrongCall(cause.message) : cause;
   }
