@@ -1,9 +1,10 @@
 /** What a step does, in words from its acts: "Remove: motor-board screws (4), motor board". */
 import type { Act, ActKind } from "../../src/engine/procedure/procedure.ts";
 import { actKinds } from "../../src/engine/procedure/procedure.ts";
-import type { Counts, Tray } from "../../src/engine/procedure/tray.ts";
+import type { Tray } from "../../src/engine/procedure/tray.ts";
 import type { FastenerKind, ModuleFastener, ModuleProcedure, ModuleStep } from "../../src/model/module.ts";
 import { type Html, html, join, type Value } from "../html.ts";
+import { countActs } from "./count-acts.ts";
 
 const verbs: Readonly<Record<ActKind, string>> = {
   slacken: "Slacken",
@@ -37,38 +38,6 @@ export function acts(step: ModuleStep, before: Tray, procedure: ModuleProcedure)
 ${shown.map(([verb, things]) => html`<div><dt>${verb}</dt><dd>${join(things, ", ")}</dd></div>\n`)}</dl>
 `;
 }
-
-/** How many each act moves; undefined for acts on parts and for work. */
-function countActs(list: readonly Act[], before: Tray): (number | undefined)[] {
-  const sets = new Map(before.sets);
-  return list.map(({ kind, target, count }) => {
-    const counts = sets.get(target);
-    if (counts === undefined || kind === "work") return count;
-    const moved = count ?? there[kind](counts);
-    sets.set(target, move[kind](counts, moved));
-    return moved;
-  });
-}
-
-type Moving = Exclude<ActKind, "work">;
-
-const there: Readonly<Record<Moving, (counts: Counts) => number>> = {
-  slacken: ({ tight }) => tight,
-  remove: ({ tight, slack }) => tight + slack,
-  refit: ({ out }) => out,
-  tighten: ({ slack }) => slack,
-};
-
-const move: Readonly<Record<Moving, (counts: Counts, n: number) => Counts>> = {
-  slacken: (c, n) => ({ ...c, tight: c.tight - n, slack: c.slack + n }),
-  remove: (c, n) => ({
-    tight: Math.max(0, c.tight - n),
-    slack: c.slack - Math.max(0, n - c.tight),
-    out: c.out + n,
-  }),
-  refit: (c, n) => ({ ...c, slack: c.slack + n, out: c.out - n }),
-  tighten: (c, n) => ({ ...c, tight: c.tight + n, slack: c.slack - n }),
-};
 
 function thing(act: Act, moved: number | undefined, procedure: ModuleProcedure): Html {
   const set = procedure.fasteners.get(act.target);

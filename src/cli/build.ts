@@ -14,10 +14,19 @@ export const toOption = {
 export const build: Command = {
   name: "build",
   summary: "builds the site",
-  usage: "[--content DIR] [--to DIR] [--json]",
-  options: { content: contentOption, to: toOption, json: jsonOption },
+  usage: "[--content DIR] [--to DIR] [--fresh] [--json]",
+  options: {
+    content: contentOption,
+    to: toOption,
+    fresh: { type: "boolean", help: "build everything, whatever is kept in .cache" },
+    json: jsonOption,
+  },
   async run(call, output) {
-    const result = await runBuild(contentFolder(call), siteFolder(call));
+    const result = await runBuild(
+      contentFolder(call),
+      siteFolder(call),
+      call.flag("fresh") ? undefined : cacheFolder(),
+    );
     if (result.diagnostics.length > 0 && !call.flag("json")) printReport(result, output);
     const failed = hasErrors(result.diagnostics);
     if (call.flag("json"))
@@ -46,15 +55,18 @@ export function siteFolder(call: Call): string {
   return site;
 }
 
+/** Where sites are kept by digest. May be deleted at any time. */
+export const cacheFolder = (): string => resolve(".cache", "benchwright");
+
 /** Builds. The stages are loaded only now, so that other commands start without them. A target that is refused is a wrong call. */
-export async function runBuild(content: string, site: string): ReturnType<typeof buildSite> {
+export async function runBuild(
+  contentDir: string,
+  siteDir: string,
+  cacheDir: string | undefined,
+): ReturnType<typeof buildSite> {
   const { buildSite } = await import("../build.ts");
   try {
-    return await buildSite({
-      contentDir: content,
-      siteDir: site,
-      cacheDir: resolve(".cache", "benchwright"),
-    });
+    return await buildSite({ contentDir, siteDir, cacheDir });
   } catch (cause) {
     throw cause instanceof TargetRefused ? new WrongCall(cause.message) : cause;
   }

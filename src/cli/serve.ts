@@ -1,5 +1,5 @@
 import { watch } from "node:fs";
-import { runBuild, siteFolder, toOption } from "./build.ts";
+import { cacheFolder, runBuild, siteFolder, toOption } from "./build.ts";
 import { type Command, contentOption, type ExitCode, type Output, WrongCall } from "./command.ts";
 import { contentFolder, hasErrors, printReport } from "./content.ts";
 import { type SiteServer, startServer } from "./site-server.ts";
@@ -51,7 +51,7 @@ function readPort(written: string | undefined): number | undefined {
 }
 
 async function rebuild(content: string, site: string, output: Output): Promise<boolean> {
-  const result = await runBuild(content, site);
+  const result = await runBuild(content, site, cacheFolder());
   if (result.diagnostics.length > 0) printReport(result, output);
   if (hasErrors(result.diagnostics)) return false;
   output.out(`${result.summary.pages} pages in ${result.summary.ms} ms\n`);

@@ -15,7 +15,7 @@ import { temporaryFolder } from "../support/content-folder.ts";
 import { type Ended, type RunOptions, runTool } from "../support/run-command.ts";
 
 const build = (content: string, site: string, options?: RunOptions): Promise<Ended> =>
-  runTool(["build", "--content", content, "--to", site], options);
+  runTool(["build", "--fresh", "--content", content, "--to", site], options);
 
 /** Every file of a site, with the digest of what is in it. */
 function filesOf(site: string): ReadonlyMap<string, string> {

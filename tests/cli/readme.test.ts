@@ -32,5 +32,7 @@ test("with two steps the other way round it is content, and judges an order as t
   const mended = [sections[0], sections[2], sections[1], sections[3]].join("\n");
   const content = folder(mended);
   expect(await print("check", "--content", content)).toBe("0 errors, 0 warnings\n");
-  expect(await print("order", "--module", "box", "--content", content, "--given", "clean,guard-off,guard-on")).toBe(outputs[1]);
+  expect(
+    await print("order", "--module", "box", "--content", content, "--given", "clean,guard-off,guard-on"),
+  ).toBe(outputs[1]);
 });

@@ -53,7 +53,9 @@ export function demoBuild(to: string): Stage {
     name: "build of the demo",
     async run() {
       const checked = await runTool(["check", "--content", "content", "--json"], { timeout });
-      const built = await runTool(["build", "--content", "content", "--to", to, "--json"], { timeout });
+      const built = await runTool(["build", "--fresh", "--content", "content", "--to", to, "--json"], {
+        timeout,
+      });
       const complaints = [
         complaintOf(checked, "errors", 0),
         complaintOf(checked, "warnings", 0),

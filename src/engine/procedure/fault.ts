@@ -1,5 +1,6 @@
 /** What can be wrong with an order of steps, found by walking it. */
 
+import type { FastenerAct } from "./fastener-acts.ts";
 import type { ActKind } from "./procedure.ts";
 
 interface At {
@@ -30,7 +31,7 @@ export type Fault = At &
     | { readonly kind: "place-taken"; readonly part: string; readonly by: string }
     | {
         readonly kind: "too-many";
-        readonly act: "slacken" | "remove" | "refit" | "tighten";
+        readonly act: FastenerAct;
         readonly set: string;
         readonly wanted: number;
         readonly there: number;

@@ -1,4 +1,6 @@
 /** Walks the steps in an order, keeps the tray and finds what can't be done. */
+
+import { fastenerActs } from "./fastener-acts.ts";
 import type { Fault } from "./fault.ts";
 import { placeOfAct } from "./place.ts";
 import type { Act, ActKind, Hold, Part, Procedure, Step } from "./procedure.ts";
@@ -117,32 +119,17 @@ function findHolds(step: Step, part: Part, kind: "still-held" | "in-the-way", be
 const isFree = (counts: Counts, hold: Hold): boolean =>
   counts.out >= hold.out && counts.out + counts.slack >= hold.out + hold.slack;
 
-/** For each act on a set: how many it can apply to, and what becomes of the counts when `n` of them are done. */
-const setActs: Partial<Record<ActKind, { there(c: Counts): number; done(c: Counts, n: number): Counts }>> = {
-  slacken: { there: (c) => c.tight, done: (c, n) => ({ ...c, tight: c.tight - n, slack: c.slack + n }) },
-  remove: { there: (c) => c.tight + c.slack, done: takeOut },
-  refit: { there: (c) => c.out, done: (c, n) => ({ ...c, slack: c.slack + n, out: c.out - n }) },
-  tighten: { there: (c) => c.slack, done: (c, n) => ({ ...c, tight: c.tight + n, slack: c.slack - n }) },
-};
-
-/** Tight ones are taken before slack ones. */
-function takeOut(counts: Counts, n: number): Counts {
-  const tight = Math.min(n, counts.tight);
-  return { tight: counts.tight - tight, slack: counts.slack - (n - tight), out: counts.out + n };
-}
-
 function doFasteners(step: Step, act: Act, bench: Bench): void {
-  const rule = setActs[act.kind];
   const counts = bench.sets.get(act.target);
-  if (rule === undefined || counts === undefined) return;
+  if (act.kind === "work" || counts === undefined) return;
+  const rule = fastenerActs[act.kind];
   const there = rule.there(counts);
   const wanted = act.count ?? there;
   if (wanted > there || there === 0) {
-    const kind = act.kind as "slacken" | "remove" | "refit" | "tighten";
     bench.faults.push({
       step: step.id,
       kind: "too-many",
-      act: kind,
+      act: act.kind,
       set: act.target,
       wanted: act.count ?? counts.tight + counts.slack + counts.out,
       there,
