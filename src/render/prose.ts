@@ -16,12 +16,18 @@ interface Place {
 
 const placeOf = (env: unknown) => env as Place;
 
-/** Makes the renderer. `sizeOf` gives the size of a picture of the content folder. */
-export function proseRenderer(sizeOf: (file: string) => Size | undefined): RenderProse {
+/**
+ * Makes the renderer. `sizeOf` gives the size of a picture of the content folder; `holds` says whether a page that shows
+ * part of a content file has the place of that name too.
+ */
+export function proseRenderer(
+  sizeOf: (file: string) => Size | undefined,
+  holds: (page: Address, at: string) => boolean,
+): RenderProse {
   const markdown = new MarkdownIt(markdownOptions);
   const rules = markdown.renderer.rules;
   rules.link_open = (tokens, index, options, env, self) => {
-    const attributes = linkAttributes(String(tokens[index]!.attrGet("href") ?? ""), placeOf(env));
+    const attributes = linkAttributes(String(tokens[index]!.attrGet("href") ?? ""), placeOf(env), holds);
     return self.renderToken([withAttributes(tokens[index]!, attributes)], 0, options);
   };
   const image = rules.image!;
@@ -43,7 +49,11 @@ function withAttributes(token: Token, attributes: Attributes): Token {
   return copy;
 }
 
-function linkAttributes(href: string, { path, from }: Place): Attributes {
+function linkAttributes(
+  href: string,
+  { path, from }: Place,
+  holds: (page: Address, at: string) => boolean,
+): Attributes {
   const link = readLink(path, decode(href));
   if (link.kind === "elsewhere")
     return [
@@ -51,7 +61,7 @@ function linkAttributes(href: string, { path, from }: Place): Attributes {
       ["rel", "external noreferrer"],
     ];
   if (link.kind === "outside") return [["href", href]];
-  if (link.path === path && link.at !== undefined) return [["href", `#${link.at}`]];
+  if (link.path === path && link.at !== undefined && holds(from, link.at)) return [["href", `#${link.at}`]];
   const address = addressOfPath(link.path, link.at);
   return [["href", address === undefined ? linkToFile(from, link.path) : linkTo(from, address)]];
 }

@@ -73,6 +73,8 @@ test("it is done with the pointer too: by the buttons and by the handle", async 
   const [first, second] = await orderOf(listOn(page));
   await page.getByRole("button", { name: `Down: ${first}`, exact: true }).click();
   expect((await orderOf(listOn(page))).slice(0, 2)).toEqual([second, first]);
+  // Rows glide to their places; the pointer needs them where they stay.
+  await page.waitForFunction(() => document.getAnimations().length === 0);
   const rows = await listOn(page).getByRole("listitem").all();
   const [from, to] = [await rows[0]!.boundingBox(), await rows[2]!.boundingBox()];
   await page.mouse.move(from!.x + 12, from!.y + from!.height / 2);

@@ -12,12 +12,22 @@ function render(markdown: string, from: Address, path = "modules/mill/module.md"
   const prose = new MarkdownIt(markdownOptions).parse(markdown, {});
   const sizeOf = (file: string) =>
     file === "modules/mill/figures/a b.svg" ? { width: 8, height: 9 } : undefined;
-  return proseRenderer(sizeOf)({ level: 0, title: "", offset: 0, prose, steps: [] }, path, from).text.trim();
+  return proseRenderer(sizeOf, (_, at) => at !== "only-on-the-sheet")(
+    { level: 0, title: "", offset: 0, prose, steps: [] },
+    path,
+    from,
+  ).text.trim();
 }
 
 test.each([
   ["a step of the same page", "[x](#felt-on)", module, '<p><a href="#felt-on">x</a></p>'],
   ["a step, seen from the bench view", "[x](#felt-on)", bench, '<p><a href="#felt-on">x</a></p>'],
+  [
+    "a heading that the bench view has not",
+    "[x](#only-on-the-sheet)",
+    bench,
+    '<p><a href="../../../modules/mill/index.html#only-on-the-sheet">x</a></p>',
+  ],
   ["a tool", "[x](../../tools/driver.md)", module, '<p><a href="../../tools/driver/index.html">x</a></p>'],
   [
     "a tool from the bench view",
@@ -55,7 +65,10 @@ test("HTML is shown as text, quotes are typographic", () => {
 
 test("the same prose can be rendered for two pages", () => {
   const prose = new MarkdownIt(markdownOptions).parse("[x](../../tools/driver.md)", {});
-  const renderer = proseRenderer(() => undefined);
+  const renderer = proseRenderer(
+    () => undefined,
+    () => true,
+  );
   const section = { level: 0, title: "", offset: 0, prose, steps: [] };
   const once = [bench, module, bench].map((from) => renderer(section, "modules/mill/module.md", from).text);
   expect(once[0]).toBe(once[2]);

@@ -51,9 +51,11 @@ function watchFor(page: Page, base: string): string[] {
   page.on("console", (message) => {
     if (["error", "warning"].includes(message.type())) troubles.push(`console: ${message.text()}`);
   });
-  page.on("requestfailed", (request) =>
-    troubles.push(`failed: ${request.url()} ${request.failure()?.errorText}`),
-  );
+  page.on("requestfailed", (request) => {
+    // What a page has still asked for when it is left is given up, not failed.
+    if (request.failure()?.errorText === "net::ERR_ABORTED") return;
+    troubles.push(`failed: ${request.url()} ${request.failure()?.errorText}`);
+  });
   page.on("response", (response) => {
     if (response.status() >= 400) troubles.push(`${response.status()}: ${response.url()}`);
   });
