@@ -5,24 +5,38 @@
  * `wanted`: isotonic regression by pooling adjacent violators (Barlow and others 1972), after the widths are taken off. O(n).
  */
 export function spread(wanted: readonly number[], widths: readonly number[], gap: number): number[] {
-  const offsets: number[] = [];
-  let offset = 0;
-  for (const [i, width] of widths.entries()) {
-    if (i > 0) offset += widths[i - 1]! / 2 + gap + width / 2;
-    offsets.push(offset);
-  }
-  const pools: { sum: number; count: number }[] = [];
-  for (const [i, want] of wanted.entries()) {
-    let pool = { sum: want - offsets[i]!, count: 1 };
-    for (let last = pools.at(-1); last !== undefined && mean(last) > mean(pool); last = pools.at(-1)) {
+  if (wanted.length === 1) return [wanted[0]!];
+  const offsets = offsetsOf(widths, gap);
+  const pools: Pool[] = [];
+  for (let i = 0; i < wanted.length; i++) {
+    let pool = { sum: wanted[i]! - offsets[i]!, count: 1 };
+    for (
+      let last = pools[pools.length - 1];
+      last !== undefined && mean(last) > mean(pool);
+      last = pools[pools.length - 1]
+    ) {
       pool = { sum: pool.sum + last.sum, count: pool.count + last.count };
       pools.pop();
     }
     pools.push(pool);
   }
-  return pools
-    .flatMap((pool) => Array<number>(pool.count).fill(mean(pool)))
-    .map((base, i) => base + offsets[i]!);
+  const places: number[] = [];
+  for (const pool of pools)
+    for (let n = 0; n < pool.count; n++) places.push(mean(pool) + offsets[places.length]!);
+  return places;
 }
 
-const mean = (pool: { readonly sum: number; readonly count: number }) => pool.sum / pool.count;
+interface Pool {
+  readonly sum: number;
+  readonly count: number;
+}
+
+const mean = (pool: Pool) => pool.sum / pool.count;
+
+/** How far the centre of each must be from that of the first at least. */
+function offsetsOf(widths: readonly number[], gap: number): number[] {
+  const offsets = [0];
+  for (let i = 1; i < widths.length; i++)
+    offsets.push(offsets[i - 1]! + widths[i - 1]! / 2 + gap + widths[i]! / 2);
+  return offsets;
+}

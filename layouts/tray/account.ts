@@ -42,7 +42,16 @@ const toBeFitted = "to be fitted";
  * The printed account after each step, in the written order. A thing stands in the same order in all of them: that in
  * which it first comes off. What a step takes back entirely is still listed there, with a count of 0.
  */
-export function trayAccounts(view: ModuleView): TrayAccount[] {
+export function trayAccounts(view: ModuleView): readonly TrayAccount[] {
+  const accounts = known.get(view) ?? makeAccounts(view);
+  known.set(view, accounts);
+  return accounts;
+}
+
+/** The sheet and the bench view print the same. */
+const known = new WeakMap<ModuleView, readonly TrayAccount[]>();
+
+function makeAccounts(view: ModuleView): TrayAccount[] {
   const { procedure } = view.module;
   const trays = [startingTray(procedure), ...view.steps.map((step) => step.tray)];
   const order = orderOff(procedure, trays);

@@ -17,6 +17,8 @@ export interface RunOptions {
   readonly env?: Readonly<Record<string, string | undefined>>;
   /** Milliseconds after which it is killed, with the processes that it started. */
   readonly timeout?: number;
+  /** Called with what it says while it runs. */
+  readonly heard?: (stream: "stdout" | "stderr", text: string) => void;
   /** Called with the process's id and a way to end it. */
   readonly started?: (child: { readonly pid: number; kill(signal: NodeJS.Signals): void }) => void;
 }
@@ -48,6 +50,7 @@ export function runCommand(
     for (const stream of ["stdout", "stderr"] as const) {
       child[stream].setEncoding("utf8").on("data", (text: string) => {
         said[stream] += text;
+        options.heard?.(stream, text);
       });
     }
     child.on("error", reject);
