@@ -1,16 +1,35 @@
-/** What must come before a step, and why; shut, because one reads it only when one wonders. */
+/** What must come before a step and why, and with which steps it may change places; shut, for those who wonder. */
 import type { StepView } from "../../src/model/site.ts";
 import { type Html, html, join } from "../html.ts";
 import { capital, sentence } from "../words.ts";
 
 /** `numbers` of all steps, by id. */
-export function needs({ needs }: StepView, numbers: ReadonlyMap<string, number>): Html | undefined {
-  if (needs.length === 0) return undefined;
+export function needs(
+  { needs, step: { maySwap } }: StepView,
+  numbers: ReadonlyMap<string, number>,
+): Html | undefined {
+  if (needs.length === 0 && maySwap.size === 0) return undefined;
   const critical = (is: boolean) => (is ? html` <strong>(critical)</strong>` : undefined);
-  return html`<details class="needs"><summary>Comes after ${join(
-    needs.map((pair) => html`${numbers.get(pair.first)}${critical(pair.critical)}`),
-    ", ",
-  )}</summary>
-<ul>${needs.map((pair) => html`<li><a href="#${pair.first}">${numbers.get(pair.first)}</a>: ${pair.because.map((reason) => sentence(capital(reason))).join(" ")}</li>\n`)}</ul></details>
+  const after = needs.map((pair) => html`${numbers.get(pair.first)}${critical(pair.critical)}`);
+  const heads = [
+    after.length > 0 && html`Comes after ${join(after, ", ")}`,
+    maySwap.size > 0 &&
+      html`${after.length > 0 ? "may" : "May"} change places with ${listed([...maySwap.keys()], numbers)}`,
+  ];
+  return html`<details class="needs"><summary>${join(heads, "; ")}</summary>
+<ul>${needs.map((pair) => reason(pair.first, pair.because, numbers))}${[...maySwap].map(([id, because]) => reason(id, [because], numbers, "This step or "))}</ul></details>
 `;
+}
+
+const listed = (ids: readonly string[], numbers: ReadonlyMap<string, number>): string =>
+  ids.map((id) => numbers.get(id)).join(", ");
+
+function reason(
+  id: string,
+  because: readonly string[],
+  numbers: ReadonlyMap<string, number>,
+  before = "",
+): Html {
+  const words = because.map((one) => sentence(capital(one))).join(" ");
+  return html`<li>${before}<a href="#${id}">${numbers.get(id)}</a>${before === "" ? ":" : " first:"} ${words}</li>\n`;
 }

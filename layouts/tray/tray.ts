@@ -27,7 +27,7 @@ function section(name: string, entries: readonly Entry[]): Html {
 function totalOf({ total }: TrayAccount): Html {
   const words =
     total === 0
-      ? html`<b>0</b> <span>Empty: everything is back on</span>`
+      ? html`<b>0</b> <span>Empty: everything is on</span>`
       : html`<b>${total}</b> <span>in all</span>`;
   return html`<div class="tray-total"><dt>Total</dt><dd>${words}</dd></div>\n`;
 }

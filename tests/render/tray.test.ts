@@ -61,7 +61,7 @@ test("the tray in words: matched screws have numbered places, an empty tray says
       " Slack, on the machine 1 guard screws +1 mainspring let down",
   );
   const empty = { total: 0, compartments: [], slack: [], states: [] };
-  expect(readable(tray(empty, 9).text)).toBe("On the tray after step 9 Total 0 Empty: everything is back on");
+  expect(readable(tray(empty, 9).text)).toBe("On the tray after step 9 Total 0 Empty: everything is on");
 });
 
 test("acts in words say how many, and what a hand has to know", () => {
