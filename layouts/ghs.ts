@@ -15,10 +15,10 @@ export const pictogramNames: Readonly<Record<GhsPictogram, string>> = {
 };
 
 /**
- * Texts of the statements that a workshop's substances commonly bear, from memory of GHS annex 3; a code that is not here
- * is printed alone, and the supplier's label and data sheet decide in any case.
+ * Texts of the statements that a workshop's substances commonly bear (GHS annex 3), in British spelling. A code that is not
+ * here is printed alone, and the supplier's label and data sheet decide in any case.
  */
-const statementTexts: ReadonlyMap<string, string> = new Map([
+export const statementTexts: ReadonlyMap<string, string> = new Map([
   ["H222", "Extremely flammable aerosol"],
   ["H223", "Flammable aerosol"],
   ["H224", "Extremely flammable liquid and vapour"],
