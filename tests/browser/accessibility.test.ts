@@ -1,4 +1,5 @@
-import { describe, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { axeViolations } from "./site/axe.ts";
 import { withBrowser } from "./site/browser.ts";
 import { pageOfEachKind } from "./site/pages.ts";
@@ -10,10 +11,16 @@ const looks = [360, 1280].flatMap((width) =>
 );
 
 describe.each(pageOfEachKind())("$kind ($path)", ({ path }) => {
+  let page: Page;
+  beforeAll(async () => {
+    page = (await visitor.open(path)).page;
+  });
+  afterAll(() => page.context().close());
+
   test.each(looks)("keeps the rules of axe at $width px, $colorScheme", async ({ width, colorScheme }) => {
-    const { page } = await visitor.open(path, { viewport: { width, height: 900 }, colorScheme });
+    await page.setViewportSize({ width, height: 900 });
+    await page.emulateMedia({ colorScheme });
     expect(await axeViolations(page)).toEqual([]);
-    await page.context().close();
   });
 });
 

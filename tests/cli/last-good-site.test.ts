@@ -14,6 +14,7 @@ import { generate } from "../bench/generate.ts";
 import { temporaryFolder } from "../support/content-folder.ts";
 import { type Ended, type RunOptions, runTool } from "../support/run-command.ts";
 
+/** Nothing comes from a cache, so that there is something to kill. */
 const build = (content: string, site: string, options?: RunOptions): Promise<Ended> =>
   runTool(["build", "--fresh", "--content", content, "--to", site], options);
 
