@@ -1,7 +1,7 @@
 /** What every page is made from: the site, the names of its files, and how prose is rendered. */
 import type { Address } from "../src/model/address.ts";
 import type { Hazard, Sheet, Substance, Tool } from "../src/model/sheet.ts";
-import type { Assets, ModuleView, SheetView, Site } from "../src/model/site.ts";
+import type { Assets, ModuleCard, SheetView, Site } from "../src/model/site.ts";
 import type { Section } from "../src/model/source.ts";
 import type { Html } from "./html.ts";
 
@@ -20,7 +20,7 @@ export interface Book {
   readonly prose: RenderProse;
   /** The size of a picture of the content folder, where it can be read. */
   readonly sizeOf: (file: string) => Size | undefined;
-  readonly modules: ReadonlyMap<string, ModuleView>;
+  readonly cards: ReadonlyMap<string, ModuleCard>;
   readonly tools: ReadonlyMap<string, SheetOf<Tool>>;
   readonly substances: ReadonlyMap<string, SheetOf<Substance>>;
   readonly hazards: ReadonlyMap<string, SheetOf<Hazard>>;
@@ -37,7 +37,7 @@ export function bookOf(site: Site, assets: Assets, prose: RenderProse, sizeOf: B
     assets,
     prose,
     sizeOf,
-    modules: new Map(site.modules.map((view) => [view.module.id, view])),
+    cards: new Map(site.cards.map((card) => [card.id, card])),
     tools: sheets(site, isTool),
     substances: sheets(site, isSubstance),
     hazards: sheets(site, isHazard),

@@ -1,12 +1,12 @@
 /** The pages that a module may have besides its operation sheet. */
-import type { ModuleView } from "../src/model/site.ts";
+import type { ModuleCard } from "../src/model/site.ts";
 
 export interface ModulePage {
   readonly kind: "bench" | "practice" | "quiz";
   readonly name: string;
   /** What one does there. */
   readonly phrase: string;
-  readonly has: (view: ModuleView) => boolean;
+  readonly has: (card: ModuleCard) => boolean;
 }
 
 export const modulePages: readonly ModulePage[] = [
@@ -20,7 +20,7 @@ export const modulePages: readonly ModulePage[] = [
     kind: "practice",
     name: "Practice",
     phrase: "Practise the order",
-    has: ({ practices }) => practices.length > 0,
+    has: ({ practices }) => practices > 0,
   },
-  { kind: "quiz", name: "Quiz", phrase: "Sit the quiz", has: ({ quiz }) => quiz !== undefined },
+  { kind: "quiz", name: "Quiz", phrase: "Sit the quiz", has: ({ questions }) => questions > 0 },
 ];

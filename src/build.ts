@@ -1,14 +1,15 @@
 /** The whole line: files → sources → content → site → pages, put in place at the end. */
 import { resolve } from "node:path";
-import { fileURLToPath } from "node:url";
+import { specimenModule } from "../layouts/components/specimen.ts";
 import { keepSite, restoreSite } from "./bundle/site-cache.ts";
 import { swapIn } from "./bundle/swap.ts";
-import { derive } from "./derive/derive.ts";
+import { type Crew, gather } from "./crew/crew.ts";
+import type { DerivedShare, Found } from "./crew/hand.ts";
 import { type Diagnostic, sortDiagnostics } from "./model/diagnostic.ts";
-import type { Site } from "./model/site.ts";
+import { modulePath } from "./model/link.ts";
+import type { SearchDocument } from "./model/site.ts";
 import { digestOf } from "./read/digest.ts";
-import { read } from "./read/read.ts";
-import { validate } from "./validate/validate.ts";
+import { toolFolder } from "./tool-folder.ts";
 
 export interface BuildResult {
   readonly summary: Summary;
@@ -29,44 +30,89 @@ export interface BuildOptions {
   readonly cacheDir: string | undefined;
 }
 
+/** Builds once. See `buildWith`. */
+export async function buildSite(options: BuildOptions): Promise<BuildResult> {
+  const crew = gather(options.contentDir);
+  try {
+    return await buildWith(crew, options);
+  } finally {
+    await crew.end();
+  }
+}
+
 /**
  * Builds the content folder into the site folder. On any error nothing is rendered and the site stays as it was. Content
- * that was built before without a fault or warning comes from the cache. Throws only for a target that it must not replace
- * (`TargetRefused`) or a fault of its own.
+ * that was built before without a fault or warning comes from the cache; a crew that has built before does again only
+ * what has changed. Throws only for a target that it must not replace (`TargetRefused`) or a fault of its own.
  */
-export async function buildSite({ contentDir, siteDir, cacheDir }: BuildOptions): Promise<BuildResult> {
+export async function buildWith(
+  crew: Crew,
+  { contentDir, siteDir, cacheDir }: BuildOptions,
+): Promise<BuildResult> {
   const started = performance.now();
   const summary = (made: { pages: number; modules: number }): Summary => ({
     ...made,
     ms: Math.round(performance.now() - started),
   });
-  const digest = cacheDir === undefined ? undefined : digestOf([contentDir, tool("./"), tool("../layouts")]);
+  const digest =
+    cacheDir === undefined ? undefined : digestOf([contentDir, toolFolder("src"), toolFolder("layouts")]);
   return swapIn(resolve(siteDir), async (outDir, leave) => {
     const before = digest && restoreSite<{ pages: number; modules: number }>(cacheDir!, digest, outDir);
     if (before) return { summary: summary(before), diagnostics: [], texts: new Map() };
-    const { reading, diagnostics: inText } = read(contentDir);
-    const { content, diagnostics: inContent } = validate(reading);
-    const diagnostics = sortDiagnostics([...inText, ...inContent]);
-    const modules = content.modules.size;
+    const opened = await crew.all((hand) => hand.open());
+    const outlines = opened.flatMap((share) => share.outlines).sort((a, b) => (a.path < b.path ? -1 : 1));
+    const checked = await crew.all((hand) => hand.check(outlines));
+    const { diagnostics, texts } = gathered([...opened, ...checked]);
+    const modules = outlines.filter(({ path, isSound }) => isSound && path.endsWith("/module.md")).length;
     if (diagnostics.some(({ severity }) => severity === "error")) {
       leave();
-      return { summary: summary({ pages: 0, modules }), diagnostics, texts: reading.texts };
+      return { summary: summary({ pages: 0, modules }), diagnostics, texts };
     }
-    const pages = await write(derive(content), contentDir, outDir);
+    const pages = await write(crew, { contentDir, outDir }, resolve(siteDir));
     if (digest && diagnostics.length === 0) keepSite(cacheDir!, digest, outDir, { pages, modules });
-    return { summary: summary({ pages, modules }), diagnostics, texts: reading.texts };
+    return { summary: summary({ pages, modules }), diagnostics, texts };
   });
 }
 
-/** Layouts and scripts ship with the tool, beside this file. */
-const tool = (folder: string): string => fileURLToPath(new URL(folder, import.meta.url));
+function gathered(found: readonly Found[]): Found {
+  return {
+    diagnostics: sortDiagnostics(found.flatMap(({ diagnostics }) => diagnostics)),
+    texts: new Map(found.flatMap(({ texts }) => [...texts])),
+  };
+}
 
-/** The last stages are loaded only when there is something to render. */
-async function write(site: Site, contentDir: string, outDir: string): Promise<number> {
-  const [{ bundle }, { render }] = await Promise.all([
-    import("./bundle/bundle.ts"),
-    import("./render/render.ts"),
+/** The stages after the checks: loaded only when there is something to write. Returns the number of pages. */
+async function write(
+  crew: Crew,
+  folders: { contentDir: string; outDir: string },
+  siteDir: string,
+): Promise<number> {
+  const { bundleAssets } = await import("./bundle/bundle.ts");
+  const { writeSearch } = await import("./bundle/search.ts");
+  const bundled = bundleAssets({
+    outDir: folders.outDir,
+    layoutsDir: toolFolder("layouts"),
+    browserDir: toolFolder("src/browser"),
+    minify: true,
+  });
+  const derived = await crew.all((hand) => hand.derive());
+  const cards = derived.flatMap((share) => share.cards);
+  const task = { cards, assets: await bundled, folders, siteDir };
+  const [ofModules, index] = await Promise.all([
+    crew.all((hand) => hand.renderModules(task)),
+    writeSearch(inOrder(derived), folders.outDir),
   ]);
-  const folders = { outDir, layoutsDir: tool("../layouts"), browserDir: tool("./browser") };
-  return render(site, await bundle(site.search, { ...folders, minify: true }), { contentDir, outDir });
+  const assets = { ...task.assets, scripts: new Map([...task.assets.scripts, ["search-index", index]]) };
+  const ofProgramme = await crew
+    .handFor(modulePath(specimenModule(cards) ?? ""))
+    .renderProgramme({ ...task, assets });
+  return ofModules.reduce((sum, pages) => sum + pages, ofProgramme);
+}
+
+/** Search documents by the ids of their modules, sheets last, however the modules were shared out. */
+function inOrder(derived: readonly DerivedShare[]): SearchDocument[] {
+  return derived
+    .flatMap(({ documents }) => [...documents])
+    .sort(([a], [b]) => (a === "" || (b !== "" && a > b) ? 1 : -1))
+    .flatMap(([, documents]) => documents);
 }

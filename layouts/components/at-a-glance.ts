@@ -15,7 +15,7 @@ ${lines([line("Takes", takes), line("Needs", neededModules(view.module, book, fr
 `;
 }
 
-function times({ steps, handsOn, waits }: ModuleView): string {
+function times({ card: { steps, handsOn, waits } }: ModuleView): string {
   const words = [
     counted(steps.length, "step"),
     handsOn > 0 ? `${duration(handsOn)} of work` : undefined,
@@ -25,7 +25,7 @@ function times({ steps, handsOn, waits }: ModuleView): string {
 }
 
 function otherPages(view: ModuleView, from: Address): Html | undefined {
-  const pages = modulePages.filter(({ has }) => has(view));
+  const pages = modulePages.filter(({ has }) => has(view.card));
   if (pages.length === 0) return undefined;
   return html`<nav aria-label="This module">
 <ul>${pages.map(({ kind, phrase }) => html`<li><a href="${linkTo(from, { kind, id: view.module.id })}">${phrase}</a></li>`)}</ul>

@@ -1,5 +1,5 @@
 import { type Address, linkTo } from "../../src/model/address.ts";
-import type { ModuleView } from "../../src/model/site.ts";
+import type { ModuleCard } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
 import { type Html, html, join } from "../html.ts";
 import { modulePages } from "../module-pages.ts";
@@ -8,34 +8,33 @@ import { ruledTable } from "./ruled-table.ts";
 
 /** All modules: what each is, what it needs, how long it takes, its pages. */
 export function moduleTable(book: Book, from: Address): Html {
-  if (book.site.modules.length === 0) return html`<p>No module yet.</p>`;
-  return ruledTable<ModuleView>(
+  if (book.site.cards.length === 0) return html`<p>No module yet.</p>`;
+  return ruledTable<ModuleCard>(
     "modules",
     [
-      { name: "Module", kind: "head", value: (view) => name(view, from) },
-      { name: "Needs", value: (view) => needs(view, book, from) },
+      { name: "Module", kind: "head", value: (card) => name(card, from) },
+      { name: "Needs", value: (card) => needs(card, book, from) },
       { name: "Takes", value: takes },
-      { name: "Pages", value: (view) => pages(view, from) },
+      { name: "Pages", value: (card) => pages(card, from) },
     ],
-    book.site.modules,
+    book.site.cards,
   );
 }
 
-function name({ module: { id, title, summary } }: ModuleView, from: Address): Html {
+function name({ id, title, summary }: ModuleCard, from: Address): Html {
   return html`<a href="${linkTo(from, { kind: "module", id })}">${title}</a> <span class="summary">${summary}</span>`;
 }
 
-function needs({ module }: ModuleView, book: Book, from: Address): Html {
+function needs(card: ModuleCard, book: Book, from: Address): Html {
   return join(
-    module.needs.map(
-      (id) =>
-        html`<a href="${linkTo(from, { kind: "module", id })}">${book.modules.get(id)?.module.title ?? id}</a>`,
+    card.needs.map(
+      (id) => html`<a href="${linkTo(from, { kind: "module", id })}">${book.cards.get(id)?.title ?? id}</a>`,
     ),
     "; ",
   );
 }
 
-function takes({ steps, handsOn, waits }: ModuleView): Html | undefined {
+function takes({ steps, handsOn, waits }: ModuleCard): Html | undefined {
   if (steps.length === 0) return undefined;
   return join(
     [
@@ -47,9 +46,9 @@ function takes({ steps, handsOn, waits }: ModuleView): Html | undefined {
   );
 }
 
-function pages(view: ModuleView, from: Address): Html {
+function pages(card: ModuleCard, from: Address): Html {
   const links = modulePages
-    .filter(({ has }) => has(view))
-    .map(({ kind, name }) => html`<a href="${linkTo(from, { kind, id: view.module.id })}">${name}</a>`);
+    .filter(({ has }) => has(card))
+    .map(({ kind, name }) => html`<a href="${linkTo(from, { kind, id: card.id })}">${name}</a>`);
   return join(links, " ");
 }

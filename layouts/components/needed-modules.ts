@@ -7,8 +7,7 @@ import { type Html, html, join } from "../html.ts";
 export function neededModules({ needs }: Module, book: Book, from: Address): Html {
   if (needs.length === 0) return html`no other module`;
   const links = needs.map(
-    (id) =>
-      html`<a href="${linkTo(from, { kind: "module", id })}">${book.modules.get(id)?.module.title ?? id}</a>`,
+    (id) => html`<a href="${linkTo(from, { kind: "module", id })}">${book.cards.get(id)?.title ?? id}</a>`,
   );
   return html`${join(links, "; ")}, signed off`;
 }

@@ -1,6 +1,6 @@
 /** How to read an operation sheet, shown with a real tray of the programme. */
 import { type Address, linkTo } from "../../src/model/address.ts";
-import type { ModuleView } from "../../src/model/site.ts";
+import type { ModuleCard } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
 import { type Html, html } from "../html.ts";
 import { type TrayAccount, trayAccounts } from "../tray/account.ts";
@@ -8,10 +8,8 @@ import { tray } from "../tray/tray.ts";
 
 /** Undefined for a programme without steps. */
 export function specimen(book: Book, from: Address): Html | undefined {
-  const view = book.site.modules.reduce<ModuleView | undefined>(
-    (best, each) => (each.steps.length > (best?.steps.length ?? 0) ? each : best),
-    undefined,
-  );
+  const id = specimenModule(book.site.cards);
+  const view = book.site.modules.find(({ module }) => module.id === id);
   if (view === undefined) return undefined;
   const accounts = trayAccounts(view);
   const index = tellingTray(accounts);
@@ -24,6 +22,18 @@ export function specimen(book: Book, from: Address): Html | undefined {
 ${tray(accounts[index]!, number)}
 </section>
 `;
+}
+
+/**
+ * The module whose tray the home page shows, which must be among the site's views where that page is made: the one with
+ * most steps, whatever the order of the cards.
+ */
+export function specimenModule(cards: readonly ModuleCard[]): string | undefined {
+  const most = Math.max(1, ...cards.map(({ steps }) => steps.length));
+  return cards
+    .filter(({ steps }) => steps.length === most)
+    .map(({ id }) => id)
+    .sort()[0];
 }
 
 /** The first tray that shows most: additions and returns, slack screws, several compartments, without being long. */

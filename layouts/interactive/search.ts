@@ -51,7 +51,7 @@ interface Entry {
 
 function index(book: Book): Html {
   const entries: Entry[] = [
-    ...book.site.modules.map(({ module }) => ({
+    ...book.site.cards.map((module) => ({
       address: { kind: "module" as const, id: module.id },
       title: module.title,
     })),

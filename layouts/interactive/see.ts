@@ -16,12 +16,12 @@ export function seeLink(written: string, view: ModuleView, book: Book, from: Add
 }
 
 function words(address: Address, view: ModuleView, book: Book): string {
-  const module = book.modules.get(address.id);
+  const module = book.cards.get(address.id);
   if (address.kind !== "module" || module === undefined) return sheetTitle(address, book);
-  const place = module === view ? "" : `${module.module.title}, `;
-  const step = module.steps.find((each) => each.step.id === address.at);
-  if (step !== undefined) return `${place}step ${step.number}: ${step.step.title}`;
-  return address.at === undefined || place !== "" ? module.module.title : "the operation sheet";
+  const place = module.id === view.module.id ? "" : `${module.title}, `;
+  const step = module.steps.find((each) => each.id === address.at);
+  if (step !== undefined) return `${place}step ${step.number}: ${step.title}`;
+  return address.at === undefined || place !== "" ? module.title : "the operation sheet";
 }
 
 function sheetTitle({ kind, id }: Address, book: Book): string {

@@ -25,7 +25,7 @@ export function sheetPage(view: SheetView, book: Book): string {
     main: html`<div class="sheet">
 ${sheetHead(sheet)}<div class="sheet-text">
 ${facts(sheet, book, from)}${sheet.sections.map((section) => plainSection(section, anchorOf(section), sheet.path, book, from))}</div>
-${usedBy(view, sheet.kind === "hazard" ? "Met in" : "Used in", book, from)}</div>`,
+${usedBy(view, sheet.kind === "hazard" ? "Met in" : "Used in", from)}</div>`,
   });
 }
 

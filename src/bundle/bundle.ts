@@ -2,8 +2,7 @@
 import { mkdir } from "node:fs/promises";
 import { join, relative, resolve } from "node:path";
 import * as esbuild from "esbuild";
-import type { Assets, SearchDocument } from "../model/site.ts";
-import { writeSearch } from "./search.ts";
+import type { Assets } from "../model/site.ts";
 
 /** Scripts, each for the pages of one kind; `<browserDir>/<entry>.ts`. */
 export const entries = ["bench", "practice", "quiz", "search"] as const;
@@ -17,17 +16,8 @@ export interface BundleOptions {
 }
 
 /**
- * Bundles all that pages refer to. The index stands in `scripts` as "search-index". Throws where a script or style can't
- * be bundled, which is a fault of the tool and not of the content.
- */
-export async function bundle(documents: readonly SearchDocument[], options: BundleOptions): Promise<Assets> {
-  const [assets, index] = await together([bundleAssets(options), writeSearch(documents, options.outDir)]);
-  return { ...assets, scripts: new Map([...assets.scripts, ["search-index", index]]) };
-}
-
-/**
  * Bundles the browser entries as classic scripts, because module scripts don't run from disk, and the style sheet with
- * the fonts that it names.
+ * the fonts that it names. Throws where that can't be done, which is a fault of the tool and not of the content.
  */
 export async function bundleAssets(options: BundleOptions): Promise<Assets> {
   const [scripts, styles] = await together([

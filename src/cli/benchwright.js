@@ -1,6 +1,67 @@
 #!/usr/bin/env node
-// The one file that is not TypeScript: Node 20 can't start a TypeScript file, so this teaches it to and goes on.
-import { register } from "tsx/esm/api";
+// The one file that is not TypeScript: Node 20 can't start a TypeScript file. It compiles the tool once, keeps that beside
+// the package and starts it from there; where nothing can be written it has each file compiled as it is loaded.
+import { createHash } from "node:crypto";
+import { existsSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
 
-register();
-await import("./main.ts");
+const home = fileURLToPath(new URL("../..", import.meta.url));
+const keptIn = join(home, ".cache", "tool");
+const week = 7 * 24 * 3600 * 1000;
+
+const entry = await compiled().catch(() => undefined);
+if (entry === undefined) {
+  const { register } = await import("tsx/esm/api");
+  register();
+  await import("./main.ts");
+} else await import(pathToFileURL(entry).href);
+
+/** The compiled entry. Rejects where it can't be made or kept. */
+async function compiled() {
+  const folder = join(keptIn, keyOf(join(home, "src")));
+  if (!existsSync(folder)) await compile(folder);
+  return join(folder, "main.js");
+}
+
+/** Names, sizes and times of all sources, and what runs them. */
+function keyOf(sources) {
+  const hash = createHash("sha256").update(process.version);
+  for (const name of readdirSync(sources, { recursive: true }).sort()) {
+    const { size, mtimeMs } = statSync(join(sources, name));
+    hash.update(`${name}\0${size}\0${mtimeMs}\0`);
+  }
+  return hash.digest("hex").slice(0, 32);
+}
+
+/** Made beside its place and renamed, so that others who start at the same moment find all of it or nothing. */
+async function compile(folder) {
+  const { build } = await import("esbuild");
+  const beside = `${folder}.${process.pid}`;
+  await build({
+    entryPoints: { main: join(home, "src/cli/main.ts"), worker: join(home, "src/crew/worker.ts") },
+    outdir: beside,
+    bundle: true,
+    splitting: true,
+    format: "esm",
+    platform: "node",
+    target: "node20",
+    packages: "external",
+    define: { TOOL_HOME: JSON.stringify(pathToFileURL(home).href) },
+    logLevel: "silent",
+  });
+  try {
+    renameSync(beside, folder);
+  } catch (cause) {
+    rmSync(beside, { recursive: true, force: true });
+    if (!existsSync(folder)) throw cause;
+  }
+  forgetOld();
+}
+
+function forgetOld() {
+  for (const name of readdirSync(keptIn)) {
+    const path = join(keptIn, name);
+    if (Date.now() - statSync(path).mtimeMs > week) rmSync(path, { recursive: true, force: true });
+  }
+}

@@ -1,5 +1,5 @@
 import { join, resolve } from "node:path";
-import type { buildSite } from "../build.ts";
+import type { BuildOptions, BuildResult } from "../build.ts";
 import { TargetRefused } from "../bundle/swap.ts";
 import { reportJson } from "../report/json.ts";
 import { type Call, type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
@@ -22,11 +22,11 @@ export const build: Command = {
     json: jsonOption,
   },
   async run(call, output) {
-    const result = await runBuild(
-      contentFolder(call),
-      siteFolder(call),
-      call.flag("fresh") ? undefined : cacheFolder(),
-    );
+    const result = await runBuild({
+      contentDir: contentFolder(call),
+      siteDir: siteFolder(call),
+      cacheDir: call.flag("fresh") ? undefined : cacheFolder(),
+    });
     if (result.diagnostics.length > 0 && !call.flag("json")) printReport(result, output);
     const failed = hasErrors(result.diagnostics);
     if (call.flag("json"))
@@ -58,15 +58,16 @@ export function siteFolder(call: Call): string {
 /** Where sites are kept by digest. May be deleted at any time. */
 export const cacheFolder = (): string => resolve(".cache", "benchwright");
 
-/** Builds. The stages are loaded only now, so that other commands start without them. A target that is refused is a wrong call. */
-export async function runBuild(
-  contentDir: string,
-  siteDir: string,
-  cacheDir: string | undefined,
-): ReturnType<typeof buildSite> {
+/** Builds. The stages are loaded only now, so that other commands start without them. */
+async function runBuild(options: BuildOptions): Promise<BuildResult> {
   const { buildSite } = await import("../build.ts");
+  return refusable(buildSite(options));
+}
+
+/** A target that is refused is a wrong call. */
+export async function refusable<Result>(building: Promise<Result>): Promise<Result> {
   try {
-    return await buildSite({ contentDir, siteDir, cacheDir });
+    return await building;
   } catch (cause) {
     throw cause instanceof TargetRefused ? new WrongCall(cause.message) : cause;
   }

@@ -1,5 +1,6 @@
 import { watch } from "node:fs";
-import { cacheFolder, runBuild, siteFolder, toOption } from "./build.ts";
+import type { BuildResult } from "../build.ts";
+import { refusable, siteFolder, toOption } from "./build.ts";
 import { type Command, contentOption, type ExitCode, type Output, WrongCall } from "./command.ts";
 import { contentFolder, hasErrors, printReport } from "./content.ts";
 import { type SiteServer, startServer } from "./site-server.ts";
@@ -25,7 +26,13 @@ export const serve: Command = {
     const content = contentFolder(call);
     const site = siteFolder(call);
     const port = readPort(call.text("port"));
-    const isBuilt = await rebuild(content, site, output);
+    const { buildWith } = await import("../build.ts");
+    const { gather } = await import("../crew/crew.ts");
+    const crew = gather(content);
+    // What the crew remembers is quicker than what is kept in files, and tells what it was made from.
+    const options = { contentDir: content, siteDir: site, cacheDir: undefined };
+    const build = () => refusable(buildWith(crew, options));
+    const isBuilt = report(await build(), output);
     const server = await startServer(site, {
       port: port ?? 8137,
       isFixed: port !== undefined,
@@ -35,7 +42,7 @@ export const serve: Command = {
       `${isBuilt ? "" : "The content has errors; the page is shown once they are mended.\n"}Serving ${server.url} (Ctrl+C ends it)\n`,
     );
     watchContent(content, async () => {
-      if (await rebuild(content, site, output)) server.reload();
+      if (report(await build(), output)) server.reload();
     });
     await untilStopped(server);
     return 0;
@@ -50,8 +57,8 @@ function readPort(written: string | undefined): number | undefined {
   return port;
 }
 
-async function rebuild(content: string, site: string, output: Output): Promise<boolean> {
-  const result = await runBuild(content, site, cacheFolder());
+/** Says how a build went; true where there is a new site. */
+function report(result: BuildResult, output: Output): boolean {
   if (result.diagnostics.length > 0) printReport(result, output);
   if (hasErrors(result.diagnostics)) return false;
   output.out(`${result.summary.pages} pages in ${result.summary.ms} ms\n`);

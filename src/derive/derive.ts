@@ -1,34 +1,50 @@
 /** Content to site: all that can be worked out about it before any page is made. */
 import { type Content, sheetsOf } from "../model/content.ts";
-import type { Site } from "../model/site.ts";
+import type { ModuleCard, ModuleView, SearchDocument, Site } from "../model/site.ts";
 import { deriveModule } from "./module.ts";
-import { searchDocuments } from "./search.ts";
+import { moduleDocuments } from "./search.ts";
 import { usesOf } from "./uses.ts";
 
+/** What follows from modules alone, whatever others there are. */
+export interface Derived {
+  readonly views: readonly ModuleView[];
+  /** Documents of each module by its id. */
+  readonly documents: ReadonlyMap<string, readonly SearchDocument[]>;
+}
+
 /** Expects content without errors: graphs free of cycles, names that exist. */
-export function derive(content: Content): Site {
-  const modules = inNeededOrder(content).map((module) => deriveModule(module, content));
-  const sheets = sheetsOf(content).map((sheet) => ({ sheet, usedBy: usesOf(sheet, content) }));
+export function derive(content: Content): Derived {
+  const modules = [...content.modules.values()];
+  return {
+    views: modules.map((module) => deriveModule(module, content)),
+    documents: new Map(modules.map((module) => [module.id, moduleDocuments(module, content)])),
+  };
+}
+
+/** The site of all modules whose cards are given, with the views of all or of a share of them. */
+export function siteOf(content: Content, cards: readonly ModuleCard[], views: readonly ModuleView[]): Site {
+  const ordered = inNeededOrder(cards, content.programme.language);
+  const view = new Map(views.map((each) => [each.module.id, each]));
   return {
     programme: content.programme,
-    modules,
-    sheets,
-    search: searchDocuments(content),
-    pictures: [...content.pictures].sort(),
+    cards: ordered,
+    modules: ordered.map(({ id }) => view.get(id)).filter((each) => each !== undefined),
+    sheets: sheetsOf(content).map((sheet) => ({ sheet, usedBy: usesOf(sheet, ordered) })),
+    pictures: content.pictures,
   };
 }
 
 /** Modules after those that they need, otherwise by title. */
-function inNeededOrder(content: Content) {
-  const waiting = [...content.modules.values()].sort((a, b) =>
-    a.title.localeCompare(b.title, content.programme.language),
-  );
+function inNeededOrder(cards: readonly ModuleCard[], language: string): ModuleCard[] {
+  const known = new Set(cards.map(({ id }) => id));
+  const { compare } = new Intl.Collator(language);
+  const waiting = [...cards].sort((a, b) => compare(a.title, b.title) || (a.id < b.id ? -1 : 1));
   const done = new Set<string>();
   const order = [];
   for (let round = waiting; round.length > 0; ) {
-    const ready = round.filter(({ needs }) => needs.every((id) => done.has(id) || !content.modules.has(id)));
+    const ready = round.filter(({ needs }) => needs.every((id) => done.has(id) || !known.has(id)));
     const next = ready.length > 0 ? ready : round;
-    for (const module of next) done.add(module.id);
+    for (const { id } of next) done.add(id);
     order.push(...next);
     round = round.filter(({ id }) => !done.has(id));
   }

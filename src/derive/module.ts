@@ -4,28 +4,48 @@ import type { Pair } from "../engine/procedure/precedence.ts";
 import { restrict } from "../engine/procedure/restrict.ts";
 import type { Tray } from "../engine/procedure/tray.ts";
 import { walk } from "../engine/procedure/walk.ts";
-import type { Content } from "../model/content.ts";
+import type { Content, ModuleQuiz } from "../model/content.ts";
+import { addressOfPath, readLink } from "../model/link.ts";
 import type { Module, ModuleStep } from "../model/module.ts";
+import { remembered } from "../model/remembered.ts";
 import type { ModuleView, StepView } from "../model/site.ts";
+import type { Source } from "../model/source.ts";
+import { cardOf } from "./card.ts";
 import { practicesOf } from "./practices.ts";
 
 export function deriveModule(module: Module, content: Content): ModuleView {
+  return viewOf(module, content.quizzes.get(module.id), content.sources.get(module.path)!);
+}
+
+const viewOf = remembered((module: Module, quiz: ModuleQuiz | undefined, source: Source): ModuleView => {
   const { steps } = module.procedure;
   const graph = soundGraph(module);
   const precedence = restrict(graph, graph.precedence.steps);
   const { trays } = walk(module.procedure);
+  const practices = practicesOf(module, graph);
   return {
     module,
+    card: cardOf(module, practices, quiz),
+    names: namesOf(module, quiz, source),
     steps: steps.map((step, index) => stepView(step, index, trays[index]!, precedence.pairs, steps)),
     precedence,
-    practices: practicesOf(module, graph),
-    quiz: content.quizzes.get(module.id),
-    neededBy: [...content.modules.values()]
-      .filter(({ needs }) => needs.includes(module.id))
-      .map(({ id }) => id),
-    handsOn: sum(steps.map(({ time }) => time)),
-    waits: sum(steps.map(({ wait }) => wait)),
+    practices,
+    quiz,
   };
+});
+
+/** The modules that it needs or links to. */
+function namesOf(module: Module, quiz: ModuleQuiz | undefined, source: Source): string[] {
+  const hrefs = [
+    ...source.links.map(({ href }) => href),
+    ...(quiz?.quiz.questions ?? []).map(({ see }) => see),
+  ];
+  const linked = hrefs.map((href) => {
+    const link = readLink(module.path, href);
+    const address = link.kind === "page" ? addressOfPath(link.path) : undefined;
+    return address?.kind === "module" ? address.id : undefined;
+  });
+  return [...new Set([...module.needs, ...linked.filter((id) => id !== undefined)])];
 }
 
 function soundGraph(module: Module): Graph {
@@ -46,5 +66,3 @@ function stepView(
     .flatMap((from) => from.record.map((text) => ({ from, text })));
   return { step, number: index + 1, tray, needs: pairs.filter(({ then }) => then === step.id), recorded };
 }
-
-const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);

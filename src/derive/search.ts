@@ -7,14 +7,11 @@ import type { Sheet } from "../model/sheet.ts";
 import type { SearchDocument } from "../model/site.ts";
 import type { Section } from "../model/source.ts";
 
-export function searchDocuments(content: Content): SearchDocument[] {
-  return [
-    ...[...content.modules.values()].flatMap((module) => moduleDocuments(module, content)),
-    ...sheetsOf(content).flatMap(sheetDocuments),
-  ];
-}
+/** Of the sheets alone, which every share of the content has. */
+export const sheetDocuments = (content: Content): SearchDocument[] =>
+  sheetsOf(content).flatMap(documentsOfSheet);
 
-function moduleDocuments(module: Module, content: Content): SearchDocument[] {
+export function moduleDocuments(module: Module, content: Content): SearchDocument[] {
   const address: Address = { kind: "module", id: module.id };
   const { parts, fasteners, steps } = module.procedure;
   const terms = [
@@ -34,7 +31,7 @@ function moduleDocuments(module: Module, content: Content): SearchDocument[] {
   return [{ address, title: module.title, heading: "", terms: [...new Set(terms)] }, ...sections];
 }
 
-function sheetDocuments(sheet: Sheet): SearchDocument[] {
+function documentsOfSheet(sheet: Sheet): SearchDocument[] {
   const address: Address = { kind: sheet.kind, id: sheet.id };
   const sections = headed(sheet.sections).map((section) =>
     sectionDocument(address, sheet.title, section, []),

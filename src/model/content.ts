@@ -11,6 +11,19 @@ export interface ModuleQuiz {
   readonly quiz: Quiz;
 }
 
+/** What other files may name of a content file. */
+export interface Outline {
+  readonly path: string;
+  /** The ids that a link may name after `#`. */
+  readonly places: readonly string[];
+  /** Paths of the pictures that it shows. */
+  readonly pictures: readonly string[];
+  /** Ids of the modules that a module needs. */
+  readonly needs: readonly string[];
+  /** False where the file could be read but not understood: its own faults are reported, not those of all that name it. */
+  readonly isSound: boolean;
+}
+
 /** All content that could be read, in types that can't be wrong field by field; rules look at how it hangs together. */
 export interface Content {
   readonly programme: Programme;
@@ -19,9 +32,12 @@ export interface Content {
   readonly tools: ReadonlyMap<string, Tool>;
   readonly substances: ReadonlyMap<string, Substance>;
   readonly hazards: ReadonlyMap<string, Hazard>;
+  /** Of all files of the content folder by path, those of other shares too. */
+  readonly outlines: ReadonlyMap<string, Outline>;
   /** By path. */
   readonly sources: ReadonlyMap<string, Source>;
-  readonly pictures: ReadonlySet<string>;
+  /** By path, with what changes whenever the file does. */
+  readonly pictures: ReadonlyMap<string, string>;
 }
 
 /** The sheets of all three kinds, in the order tools, substances, hazards. */

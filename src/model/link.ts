@@ -26,6 +26,9 @@ const pages = [
   { kind: "hazard", pattern: /^hazards\/([^/]+)\.md$/ },
 ] as const;
 
+/** The content file of a module. */
+export const modulePath = (id: string): string => `modules/${id}/module.md`;
+
 /** The page that a content file becomes; undefined for a file that becomes none. */
 export function addressOfPath(path: string, at?: string): Address | undefined {
   for (const { kind, pattern } of pages) {

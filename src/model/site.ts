@@ -27,24 +27,50 @@ export interface Practice {
   readonly graph: Precedence;
 }
 
+/** What pages of the whole programme, and of other modules, say of a module. */
+export interface ModuleCard {
+  readonly id: string;
+  readonly title: string;
+  readonly summary: string;
+  readonly needs: readonly string[];
+  readonly steps: readonly StepCard[];
+  /** Hands-on minutes. */
+  readonly handsOn: number;
+  /** Minutes of waiting. */
+  readonly waits: number;
+  /** How many practices and questions it has. */
+  readonly practices: number;
+  readonly questions: number;
+  /** Ids of the sheets that it declares. */
+  readonly uses: Uses;
+}
+
+export interface StepCard {
+  readonly id: string;
+  readonly title: string;
+  /** From 1, in the written order. */
+  readonly number: number;
+  readonly uses: Uses;
+}
+
+/** Ids of sheets by their kind. */
+export type Uses = Readonly<Record<Sheet["kind"], readonly string[]>>;
+
 export interface ModuleView {
   readonly module: Module;
+  readonly card: ModuleCard;
+  /** Ids of the modules that its pages name. */
+  readonly names: readonly string[];
   readonly steps: readonly StepView[];
   /** Reduced. */
   readonly precedence: Precedence;
   readonly practices: readonly Practice[];
   readonly quiz: ModuleQuiz | undefined;
-  /** Ids of the modules that need this one. */
-  readonly neededBy: readonly string[];
-  /** Hands-on minutes. */
-  readonly handsOn: number;
-  /** Minutes of waiting. */
-  readonly waits: number;
 }
 
 export interface SheetView {
   readonly sheet: Sheet;
-  readonly usedBy: readonly { readonly module: Module; readonly steps: readonly ModuleStep[] }[];
+  readonly usedBy: readonly { readonly module: ModuleCard; readonly steps: readonly StepCard[] }[];
 }
 
 /** One hit of the search: a page or a section of it. */
@@ -60,11 +86,13 @@ export interface SearchDocument {
 
 export interface Site {
   readonly programme: Programme;
+  /** Of all modules, each after those that it needs, otherwise by title. */
+  readonly cards: readonly ModuleCard[];
+  /** All modules, or a share of them, in the same order. */
   readonly modules: readonly ModuleView[];
   readonly sheets: readonly SheetView[];
-  readonly search: readonly SearchDocument[];
-  /** Pictures to be copied, relative to the content folder. */
-  readonly pictures: readonly string[];
+  /** Pictures to be copied, by path, with what changes whenever the file does. */
+  readonly pictures: ReadonlyMap<string, string>;
 }
 
 /** Names of the fingerprinted files that pages refer to, relative to the site. */

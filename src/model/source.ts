@@ -63,8 +63,8 @@ export interface Source {
 /** All that was read: the sources that could be, and which other files (pictures) the folder holds. */
 export interface Reading {
   readonly sources: readonly Source[];
-  /** Paths of pictures in the content folder, relative to it. */
-  readonly pictures: ReadonlySet<string>;
+  /** Pictures by their path in the content folder, with what changes whenever the file does. */
+  readonly pictures: ReadonlyMap<string, string>;
   /** Text of every file that was decoded, for code frames. */
   readonly texts: ReadonlyMap<string, string>;
 }

@@ -1,5 +1,5 @@
 /** Finds the files of a content folder. Symbolic links are followed only to files inside it. */
-import { lstatSync, readdirSync, realpathSync, statSync } from "node:fs";
+import { lstatSync, readdirSync, realpathSync, type Stats, statSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import type { Code } from "../model/codes.ts";
 
@@ -7,6 +7,8 @@ export interface FoundFile {
   /** Relative to the content folder, with forward slashes. */
   readonly path: string;
   readonly size: number;
+  /** When its bytes or what is said of them last changed: two files with the same figure and size hold the same. */
+  readonly changed: string;
 }
 
 export interface FileFault {
@@ -28,7 +30,7 @@ export function findFiles(folder: string): { files: FoundFile[]; faults: FileFau
       const path = relative(root!, full).split(sep).join("/");
       const entry = look(full, path, root!, faults);
       if (entry === "folder") waiting.push(full);
-      else if (entry !== undefined) files.push({ path, size: entry });
+      else if (entry !== undefined) files.push({ path, ...entry });
     }
   }
   return { files: files.sort((a, b) => (a.path < b.path ? -1 : 1)), faults };
@@ -45,12 +47,19 @@ function realRoot(folder: string, faults: FileFault[]): string | undefined {
   }
 }
 
-/** The size of a file, "folder", or undefined with a fault. */
-function look(full: string, path: string, root: string, faults: FileFault[]): number | "folder" | undefined {
+type Look = Pick<FoundFile, "size" | "changed">;
+
+const lookOf = ({ size, mtimeMs, ctimeMs, ino }: Stats): Look => ({
+  size,
+  changed: `${mtimeMs} ${ctimeMs} ${ino}`,
+});
+
+/** What there is to know of a file without opening it, "folder", or undefined with a fault. */
+function look(full: string, path: string, root: string, faults: FileFault[]): Look | "folder" | undefined {
   try {
     const entry = lstatSync(full);
     if (entry.isDirectory()) return "folder";
-    if (entry.isFile()) return entry.size;
+    if (entry.isFile()) return lookOf(entry);
     if (!entry.isSymbolicLink()) throw new Error("it is neither a file nor a folder");
     const target = realpathSync(full);
     if (!target.startsWith(root + sep)) {
@@ -61,8 +70,9 @@ function look(full: string, path: string, root: string, faults: FileFault[]): nu
       });
       return undefined;
     }
-    if (!statSync(full).isFile()) throw new Error("it is a symbolic link to a folder");
-    return statSync(full).size;
+    const led = statSync(full);
+    if (!led.isFile()) throw new Error("it is a symbolic link to a folder");
+    return lookOf(led);
   } catch (cause) {
     faults.push({
       code: "unreadable",

@@ -1,4 +1,5 @@
 /** Files to sources: found, decoded, split into YAML and prose. Faults of the text itself are found here. */
+import { isUtf8 } from "node:buffer";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Code } from "../model/codes.ts";
@@ -16,90 +17,136 @@ import { readYaml, type YamlFault } from "./yaml.ts";
 export const textLimit = 1024 * 1024;
 export const pictureLimit = 10 * 1024 * 1024;
 
-/** Reads a content folder. Never throws on what it finds there: every fault is a diagnostic, and what could be read is given. */
-export function read(folder: string): { reading: Reading; diagnostics: Diagnostic[] } {
-  const { files, faults } = findFiles(folder);
-  const reader = new Reader(folder);
-  for (const fault of faults) reader.fault(fault.code, fault.path, fault.message);
-  for (const file of files) reader.read(file);
-  return { reading: reader, diagnostics: reader.diagnostics };
+export interface ReadOptions {
+  /** Which texts are opened; all, where nothing is said. The others are known by name only. */
+  readonly wants?: (path: string) => boolean;
+  /** What earlier readings of the same folder made of its files; kept up to date. */
+  readonly memory?: ReadMemory;
 }
 
-class Reader implements Reading {
-  readonly sources: Source[] = [];
-  readonly pictures = new Set<string>();
-  readonly texts = new Map<string, string>();
-  readonly diagnostics: Diagnostic[] = [];
+/** By path: a text as it was read, with what the file looked like then. */
+export type ReadMemory = Map<string, { readonly file: FoundFile; readonly reader: TextReader }>;
 
-  constructor(private readonly folder: string) {}
-
-  fault(code: Code, file: string, message: string, offset = 0): void {
-    const place = placeAt(file, this.texts.get(file) ?? "", offset);
-    this.diagnostics.push({
-      code,
-      severity: codes[code].severity,
-      ...place,
-      message: `${message}. ${codes[code].mend}`,
-      other: undefined,
-    });
-  }
-
-  read(file: FoundFile): void {
+/**
+ * Reads a content folder. Never throws on what it finds there: every fault is a diagnostic, and what could be read is
+ * given. A file that has not changed since the memory was made is the same `Source` object again.
+ */
+export function read(
+  folder: string,
+  { wants = () => true, memory = new Map() }: ReadOptions = {},
+): { reading: Reading; diagnostics: Diagnostic[] } {
+  const { files, faults } = findFiles(folder);
+  const reading = {
+    sources: [] as Source[],
+    pictures: new Map<string, string>(),
+    texts: new Map<string, string>(),
+  };
+  const diagnostics = faults.map(({ code, path, message }) => faultAt(code, path, "", message));
+  for (const file of files) {
     const known = kindOf(file.path);
-    const limit = known?.kind === "picture" ? pictureLimit : textLimit;
-    if (known === undefined) this.fault("stray-file", file.path, "nothing reads this file");
-    else if (file.size > limit)
-      this.fault("too-large", file.path, `the file has ${file.size} bytes; the limit is ${limit}`);
-    else if (known.kind === "picture") this.pictures.add(file.path);
-    else if (!/^[a-z][a-z0-9-]*$/.test(known.id))
-      this.fault("bad-id", file.path, `"${known.id}" is not a good id`);
-    else this.readText(file.path, known.kind, known.id);
+    const fault = outwardFault(file, known);
+    if (fault !== undefined) diagnostics.push(faultAt(fault.code, file.path, "", fault.message));
+    else if (known!.kind === "picture") reading.pictures.set(file.path, `${file.size} ${file.changed}`);
+    else if (wants(file.path)) {
+      const { text, source, diagnostics: found } = readText(folder, file, known!.kind, known!.id, memory);
+      if (text !== undefined) reading.texts.set(file.path, text);
+      if (source !== undefined) reading.sources.push(source);
+      diagnostics.push(...found);
+    }
+  }
+  return { reading, diagnostics };
+}
+
+/** What can be wrong with a file that has not been opened. */
+function outwardFault(
+  { size }: FoundFile,
+  known: ReturnType<typeof kindOf>,
+): { code: Code; message: string } | undefined {
+  if (known === undefined) return { code: "stray-file", message: "nothing reads this file" };
+  const limit = known.kind === "picture" ? pictureLimit : textLimit;
+  if (size > limit)
+    return { code: "too-large", message: `the file has ${size} bytes; the limit is ${limit}` };
+  if (known.kind === "picture" || /^[a-z][a-z0-9-]*$/.test(known.id)) return undefined;
+  return { code: "bad-id", message: `"${known.id}" is not a good id` };
+}
+
+function readText(
+  folder: string,
+  file: FoundFile,
+  kind: SourceKind,
+  id: string,
+  memory: ReadMemory,
+): TextReader {
+  const before = memory.get(file.path);
+  if (before?.file.size === file.size && before.file.changed === file.changed) return before.reader;
+  const reader = new TextReader(folder, file.path, kind, id);
+  memory.set(file.path, { file, reader });
+  return reader;
+}
+
+function faultAt(code: Code, file: string, text: string, message: string, offset = 0): Diagnostic {
+  const { severity, mend } = codes[code];
+  return { code, severity, ...placeAt(file, text, offset), message: `${message}. ${mend}`, other: undefined };
+}
+
+const utf8 = new TextDecoder("utf-8");
+
+/** Reads one text: decodes it, splits it, and keeps the faults. */
+class TextReader {
+  readonly diagnostics: Diagnostic[] = [];
+  readonly text: string | undefined;
+  readonly source: Source | undefined;
+
+  constructor(
+    folder: string,
+    private readonly path: string,
+    private readonly kind: SourceKind,
+    private readonly id: string,
+  ) {
+    this.text = this.decode(join(folder, path));
+    if (this.text === undefined) return;
+    this.source = path.endsWith(".yaml") ? this.ofYaml(this.text) : this.ofMarkdown(this.text);
   }
 
-  private readText(path: string, kind: SourceKind, id: string): void {
-    const text = this.decode(path);
-    if (text === undefined) return;
-    this.texts.set(path, text);
-    if (path.endsWith(".yaml")) this.addYaml(path, kind, id, text);
-    else this.addMarkdown(path, kind, id, text);
+  private fault(code: Code, message: string, offset = 0): void {
+    this.diagnostics.push(faultAt(code, this.path, this.text ?? "", message, offset));
   }
 
-  private decode(path: string): string | undefined {
+  private decode(file: string): string | undefined {
     let bytes: Buffer;
     try {
-      bytes = readFileSync(join(this.folder, path));
+      bytes = readFileSync(file);
     } catch (cause) {
-      this.fault("unreadable", path, cause instanceof Error ? cause.message : String(cause));
+      this.fault("unreadable", cause instanceof Error ? cause.message : String(cause));
       return undefined;
     }
-    try {
-      return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
-    } catch {
-      this.fault("not-utf8", path, "the file holds bytes that are not UTF-8");
-      return undefined;
-    }
+    if (isUtf8(bytes)) return utf8.decode(bytes);
+    this.fault("not-utf8", "the file holds bytes that are not UTF-8");
+    return undefined;
   }
 
-  private addYaml(path: string, kind: SourceKind, id: string, text: string): void {
+  private ofYaml(text: string): Source {
     const { yaml, fault } = readYaml(text, 0, "file-yaml");
-    this.yamlFault(path, fault);
-    this.sources.push({ path, kind, id, text, data: yaml, sections: [], links: [], pictures: [] });
+    this.yamlFault(fault);
+    const { path, kind, id } = this;
+    return { path, kind, id, text, data: yaml, sections: [], links: [], pictures: [] };
   }
 
-  private addMarkdown(path: string, kind: SourceKind, id: string, text: string): void {
+  private ofMarkdown(text: string): Source | undefined {
     const split = splitFrontMatter(text);
     if ("code" in split) {
-      this.fault(split.code, path, split.message);
-      return;
+      this.fault(split.code, split.message);
+      return undefined;
     }
     const { yaml, fault } = readYaml(split.front, split.frontOffset, "front-matter-yaml");
-    this.yamlFault(path, fault);
+    this.yamlFault(fault);
     const { faults, ...cut } = cutMarkdown(text, split.bodyOffset);
-    for (const stepFault of faults) this.yamlFault(path, stepFault);
-    this.sources.push({ path, kind, id, text, data: yaml, ...cut });
+    for (const stepFault of faults) this.yamlFault(stepFault);
+    const { path, kind, id } = this;
+    return { path, kind, id, text, data: yaml, ...cut };
   }
 
-  private yamlFault(path: string, fault: YamlFault | undefined): void {
-    if (fault !== undefined) this.fault(fault.code, path, fault.message, fault.offset);
+  private yamlFault(fault: YamlFault | undefined): void {
+    if (fault !== undefined) this.fault(fault.code, fault.message, fault.offset);
   }
 }

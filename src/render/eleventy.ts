@@ -8,6 +8,8 @@ import Eleventy, { type TemplateData, type UserConfig } from "@11ty/eleventy";
 export interface Page {
   readonly file: string;
   readonly make: () => string;
+  /** All that it is made from: equal inputs, equal HTML. */
+  readonly inputs: readonly unknown[];
 }
 
 /** Pages of one kind, which go through one template. */
@@ -21,6 +23,7 @@ export interface PageGroup {
  * an empty input folder, because Eleventy would otherwise take up, and run, whatever lies there.
  */
 export async function writePages(groups: readonly PageGroup[], outDir: string): Promise<void> {
+  if (groups.every(({ pages }) => pages.length === 0)) return;
   const input = await mkdtemp(join(tmpdir(), "benchwright-"));
   try {
     const eleventy = new Eleventy(input, outDir, {

@@ -1,13 +1,13 @@
 /** Files that go into the site as they are: pictures of the content, pictograms and the icon of the layouts. */
 import { copyFile, mkdir, readdir } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { toolFolder } from "../tool-folder.ts";
 
-const layouts = fileURLToPath(new URL("../../layouts/", import.meta.url));
+const layouts = toolFolder("layouts");
 
 /** Copies the pictures of the content folder to the same paths in the site. */
 export async function copyPictures(
-  pictures: readonly string[],
+  pictures: Iterable<string>,
   contentDir: string,
   outDir: string,
 ): Promise<void> {

@@ -12,7 +12,7 @@ import { modulesPage } from "../../layouts/pages/modules.ts";
 import { sheetPage } from "../../layouts/pages/sheet.ts";
 import { sheetListPage, sheetLists } from "../../layouts/pages/sheets.ts";
 import { type Address, fileOf } from "../model/address.ts";
-import type { ModuleView } from "../model/site.ts";
+import type { ModuleCard, ModuleView } from "../model/site.ts";
 import type { Page, PageGroup } from "./eleventy.ts";
 
 type MakeModulePage = (view: ModuleView, book: Book) => string;
@@ -37,24 +37,49 @@ const plainPages: readonly { readonly id: string; readonly make: (book: Book) =>
   ...sheetLists.map((list) => ({ id: list.id, make: (book: Book) => sheetListPage(list, book) })),
 ];
 
-/** One group for each kind of page. */
-export function pageGroups(book: Book): PageGroup[] {
-  const { modules, sheets } = book.site;
+/** Pages of the programme and its sheets. They are few and name everything, so they are made anew each time. */
+export function programmeGroups(book: Book): PageGroup[] {
   return [
-    { name: "plain", pages: plainPages.map(({ id, make }) => page({ kind: "plain", id }, () => make(book))) },
+    {
+      name: "plain",
+      pages: plainPages.map(({ id, make }) => page({ kind: "plain", id }, () => make(book), [{}])),
+    },
     {
       name: "sheets",
-      pages: sheets.map((view) =>
-        page({ kind: view.sheet.kind, id: view.sheet.id }, () => sheetPage(view, book)),
+      pages: book.site.sheets.map((view) =>
+        page({ kind: view.sheet.kind, id: view.sheet.id }, () => sheetPage(view, book), [{}]),
       ),
     },
-    ...ofModule.map(({ kind, has, make }) => ({
-      name: kind,
-      pages: modules.filter(has).map((view) => page({ kind, id: view.module.id }, () => make(view, book))),
-    })),
   ];
 }
 
-function page(address: Address, make: () => string): Page {
-  return { file: fileOf(address), make };
+/** Pages of modules, a group for each kind. */
+export function moduleGroups(book: Book): PageGroup[] {
+  const common = commonInputs(book);
+  const views = book.site.modules.map((view) => {
+    const cards = new Map(view.names.flatMap((id) => cardOf(id, book)));
+    return { view, book: { ...book, cards }, inputs: [view, JSON.stringify([...cards.values()]), ...common] };
+  });
+  return ofModule.map(({ kind, has, make }) => ({
+    name: kind,
+    pages: views
+      .filter(({ view }) => has(view.card))
+      .map(({ view, book, inputs }) => page({ kind, id: view.module.id }, () => make(view, book), inputs)),
+  }));
+}
+
+/** A module's pages see the cards of those modules only that they name, so that they depend on no other. */
+function cardOf(id: string, { cards }: Book): [string, ModuleCard][] {
+  const card = cards.get(id);
+  return card === undefined ? [] : [[id, card]];
+}
+
+/** What every page of a module may show besides the module. */
+function commonInputs({ site, assets }: Book): unknown[] {
+  const files = JSON.stringify([assets.style, [...assets.scripts], [...site.pictures]]);
+  return [files, site.programme, ...site.sheets.map(({ sheet }) => sheet)];
+}
+
+function page(address: Address, make: () => string, inputs: Page["inputs"]): Page {
+  return { file: fileOf(address), make, inputs };
 }

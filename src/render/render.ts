@@ -1,10 +1,11 @@
 /** Site to files: the pages by way of Eleventy, the pictures as they are. */
-import { bookOf } from "../../layouts/book.ts";
+import { type Book, bookOf } from "../../layouts/book.ts";
 import type { Address } from "../model/address.ts";
 import type { Assets, Site } from "../model/site.ts";
-import { writePages } from "./eleventy.ts";
+import { type PageGroup, writePages } from "./eleventy.ts";
 import { copyLayoutFiles, copyPictures } from "./files.ts";
-import { pageGroups } from "./pages.ts";
+import { type Kept, keep, linkUnchanged } from "./kept.ts";
+import { moduleGroups, programmeGroups } from "./pages.ts";
 import { pictureSizes } from "./picture-size.ts";
 import { proseRenderer } from "./prose.ts";
 
@@ -15,15 +16,42 @@ export interface Folders {
   readonly outDir: string;
 }
 
-/** Writes every page, picture and pictogram, and returns how many pages. `assets` names files that `bundle` writes. */
-export async function render(site: Site, assets: Assets, { contentDir, outDir }: Folders): Promise<number> {
-  const sizeOf = pictureSizes(contentDir);
-  const groups = pageGroups(bookOf(site, assets, proseRenderer(sizeOf, placesOn(site)), sizeOf));
-  await writePages(groups, outDir);
-  await copyPictures(site.pictures, contentDir, outDir);
-  await copyLayoutFiles(outDir);
-  return groups.reduce((sum, group) => sum + group.pages.length, 0);
+/**
+ * Writes the pages of the modules whose views the site holds, and returns how many. Pages that would come out as they
+ * stand in `kept` are taken from there.
+ */
+export async function renderModules(
+  site: Site,
+  assets: Assets,
+  folders: Folders,
+  kept?: Kept,
+): Promise<number> {
+  const groups = moduleGroups(bookFor(site, assets, folders));
+  const changed = kept === undefined ? groups : linkUnchanged(groups, kept, folders.outDir);
+  await writePages(changed, folders.outDir);
+  if (kept !== undefined) keep(changed, kept, folders.outDir);
+  return count(groups);
 }
+
+/**
+ * Writes the pages of the programme and the sheets, pictures and pictograms, and returns how many pages. The view of the
+ * module that the home page shows must be among the site's. `assets` names files that `bundle` writes.
+ */
+export async function renderProgramme(site: Site, assets: Assets, folders: Folders): Promise<number> {
+  const groups = programmeGroups(bookFor(site, assets, folders));
+  await writePages(groups, folders.outDir);
+  await copyPictures(site.pictures.keys(), folders.contentDir, folders.outDir);
+  await copyLayoutFiles(folders.outDir);
+  return count(groups);
+}
+
+function bookFor(site: Site, assets: Assets, { contentDir }: Folders): Book {
+  const sizeOf = pictureSizes(contentDir);
+  return bookOf(site, assets, proseRenderer(sizeOf, placesOn(site)), sizeOf);
+}
+
+const count = (groups: readonly PageGroup[]): number =>
+  groups.reduce((sum, { pages }) => sum + pages.length, 0);
 
 /** A bench view has the places of steps and no other; every other page has all of its file. */
 function placesOn({ modules }: Site): (page: Address, at: string) => boolean {

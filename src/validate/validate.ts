@@ -1,117 +1,143 @@
 /** Sources to content: every file through its schema, then every rule over the whole. All faults at once. */
 import type { z } from "zod";
-import type { Content, ModuleQuiz } from "../model/content.ts";
+import type { Content, ModuleQuiz, Outline } from "../model/content.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import type { Module } from "../model/module.ts";
 import type { Programme } from "../model/programme.ts";
+import { remembered } from "../model/remembered.ts";
 import type { Reading, Source, SourceKind } from "../model/source.ts";
 import { makeModule } from "./make/module.ts";
 import { defaultProgramme, makeProgramme } from "./make/programme.ts";
 import { makeQuiz } from "./make/quiz.ts";
 import { makeHazard, makeSubstance, makeTool } from "./make/sheets.ts";
+import { outlinesOf } from "./outlines.ts";
 import { parseWith } from "./parse.ts";
 import { Reporter } from "./reporter.ts";
 import { rules } from "./rules/index.ts";
 import { schemas } from "./schema/index.ts";
 import { parseSteps } from "./steps.ts";
 
+/** Content before the rules have looked at how it hangs together. */
+export type Parsed = Omit<Content, "outlines">;
+
+interface Checked {
+  readonly content: Content;
+  readonly diagnostics: Diagnostic[];
+}
+
+/** Parses a whole content folder and checks it. */
+export function validate(reading: Reading): Checked {
+  const { parsed, diagnostics } = parse(reading);
+  const checked = check(parsed, outlinesOf(parsed));
+  return { content: checked.content, diagnostics: [...diagnostics, ...checked.diagnostics] };
+}
+
 /**
- * Content that is well formed field by field, and every fault found. What is faulty in itself is left out of the content;
- * whatever refers to it is not blamed for that.
+ * Content that is well formed field by field, and the faults of each file in itself. What is faulty in itself is left out
+ * of the content; whatever refers to it is not blamed for that.
  */
-export function validate(reading: Reading): { content: Content; diagnostics: Diagnostic[] } {
-  const reporter = new Reporter();
-  const parsing = new Parsing(reading, reporter);
-  const modules = parsing.all("module", (source) => parseModule(source, reporter));
-  const programme = parsing.programme();
-  const content: Content = {
+export function parse(reading: Reading): { parsed: Parsed; diagnostics: Diagnostic[] } {
+  const diagnostics: Diagnostic[] = [];
+  const all = <Item>(kind: SourceKind, parseOne: (source: Source) => Outcome<Item>): Map<string, Item> => {
+    const items = new Map<string, Item>();
+    for (const source of reading.sources) {
+      if (source.kind !== kind) continue;
+      const { item, diagnostics: found } = parseOne(source);
+      diagnostics.push(...found);
+      if (item !== undefined) items.set(source.id, item);
+    }
+    return items;
+  };
+  const programme = all("programme", parseProgramme).get("programme") ?? defaultProgramme;
+  const modules = all("module", parseModule);
+  const parsed = {
     programme,
     modules,
-    quizzes: parsing.all("quiz", (source) => parseQuiz(source, modules, programme.pass, reading, reporter)),
-    tools: parsing.all("tool", parsing.through(schemas.tool, makeTool)),
-    substances: parsing.all("substance", parsing.through(schemas.substance, makeSubstance)),
-    hazards: parsing.all("hazard", parsing.through(schemas.hazard, makeHazard)),
+    quizzes: all("quiz", (source) => parseQuiz(source, modules.get(source.id), programme.pass)),
+    tools: all("tool", parseTool),
+    substances: all("substance", parseSubstance),
+    hazards: all("hazard", parseHazard),
     sources: new Map(reading.sources.map((source) => [source.path, source])),
     pictures: reading.pictures,
   };
+  return { parsed, diagnostics: [...diagnostics, ...missing(reading)] };
+}
+
+/** Looks at how content hangs together, by every rule. `outlines` are those of the whole content folder. */
+export function check(parsed: Parsed, outlines: readonly Outline[]): Checked {
+  const content = { ...parsed, outlines: new Map(outlines.map((outline) => [outline.path, outline])) };
+  const reporter = new Reporter();
   for (const rule of rules) rule.check(content, reporter);
   return { content, diagnostics: reporter.diagnostics };
 }
 
-class Parsing {
-  constructor(
-    private readonly reading: Reading,
-    private readonly reporter: Reporter,
-  ) {}
-
-  all<Item>(kind: SourceKind, parse: (source: Source) => Item | undefined): Map<string, Item> {
-    const items = new Map<string, Item>();
-    for (const source of this.reading.sources) {
-      const item = source.kind === kind ? parse(source) : undefined;
-      if (item !== undefined) items.set(source.id, item);
-    }
-    return items;
-  }
-
-  through<Schema extends z.ZodType, Item>(
-    schema: Schema,
-    make: (source: Source, data: z.output<Schema>) => Item,
-  ) {
-    return (source: Source): Item | undefined => {
-      const data = parseWith(schema, source, source.data, this.reporter);
-      return data === undefined ? undefined : make(source, data);
-    };
-  }
-
-  programme(): Programme {
-    const source = this.reading.sources.find(({ kind }) => kind === "programme");
-    if (source === undefined) return this.missingProgramme();
-    const data = parseWith(schemas.programme, source, source.data, this.reporter);
-    return data === undefined ? defaultProgramme : makeProgramme(data);
-  }
-
-  private missingProgramme(): Programme {
-    const empty = { value: null, offset: 0, locate: () => 0 };
-    const source: Source = {
-      path: "programme.yaml",
-      kind: "programme",
-      id: "programme",
-      text: "",
-      data: empty,
-      sections: [],
-      links: [],
-      pictures: [],
-    };
-    if (!this.reading.texts.has(source.path))
-      this.reporter.report(
-        "missing-field",
-        { source, offset: 0 },
-        "there is no programme.yaml with the programme's name",
-      );
-    return defaultProgramme;
-  }
+interface Outcome<Item> {
+  readonly item: Item | undefined;
+  readonly diagnostics: readonly Diagnostic[];
 }
 
-function parseModule(source: Source, reporter: Reporter): Module | undefined {
+/** A parser of one source, which is not asked twice for the same. */
+function parser<Item, With extends readonly unknown[]>(
+  parseOne: (source: Source, reporter: Reporter, ...others: With) => Item | undefined,
+) {
+  return remembered((source: Source, ...others: With): Outcome<Item> => {
+    const reporter = new Reporter();
+    return { item: parseOne(source, reporter, ...others), diagnostics: reporter.diagnostics };
+  });
+}
+
+function through<Schema extends z.ZodType, Item>(
+  schema: Schema,
+  make: (source: Source, data: z.output<Schema>) => Item,
+) {
+  return parser((source, reporter) => {
+    const data = parseWith(schema, source, source.data, reporter);
+    return data === undefined ? undefined : make(source, data);
+  });
+}
+
+const parseProgramme = through(schemas.programme, (_, data): Programme => makeProgramme(data));
+const parseTool = through(schemas.tool, makeTool);
+const parseSubstance = through(schemas.substance, makeSubstance);
+const parseHazard = through(schemas.hazard, makeHazard);
+
+const parseModule = parser((source, reporter): Module | undefined => {
   const data = parseWith(schemas.module, source, source.data, reporter);
   const steps = parseSteps(source, reporter);
   return data === undefined || steps === undefined ? undefined : makeModule(source, data, steps);
-}
+});
 
 /** A quiz stands on its module: where that is faulty, only the quiz's own fields are looked at. */
-function parseQuiz(
-  source: Source,
-  modules: ReadonlyMap<string, Module>,
-  pass: number,
-  reading: Reading,
-  reporter: Reporter,
-): ModuleQuiz | undefined {
-  const data = parseWith(schemas.quiz, source, source.data, reporter);
-  const module = modules.get(source.id);
-  if (!reading.texts.has(`modules/${source.id}/module.md`)) {
-    reporter.report("quiz-without-module", { source, offset: 0 }, `there is no module.md beside this quiz`);
+const parseQuiz = parser(
+  (source, reporter, module: Module | undefined, pass: number): ModuleQuiz | undefined => {
+    const data = parseWith(schemas.quiz, source, source.data, reporter);
+    return data === undefined || module === undefined
+      ? undefined
+      : makeQuiz(source, data, module, pass, reporter);
+  },
+);
+
+/** Files that should be there. */
+function missing({ sources, texts }: Reading): Diagnostic[] {
+  const reporter = new Reporter();
+  if (!texts.has("programme.yaml")) {
+    const found = "there is no programme.yaml with the programme's name";
+    reporter.report("missing-field", { source: emptyProgramme, offset: 0 }, found);
   }
-  return data === undefined || module === undefined
-    ? undefined
-    : makeQuiz(source, data, module, pass, reporter);
+  for (const source of sources) {
+    if (source.kind === "quiz" && !texts.has(`modules/${source.id}/module.md`))
+      reporter.report("quiz-without-module", { source, offset: 0 }, "there is no module.md beside this quiz");
+  }
+  return reporter.diagnostics;
 }
+
+const emptyProgramme: Source = {
+  path: "programme.yaml",
+  kind: "programme",
+  id: "programme",
+  text: "",
+  data: { value: null, offset: 0, locate: () => 0 },
+  sections: [],
+  links: [],
+  pictures: [],
+};

@@ -14,20 +14,9 @@ import { buildSite } from "../../src/build.ts";
 import { keepSite, restoreSite } from "../../src/bundle/site-cache.ts";
 import { digestOf } from "../../src/read/digest.ts";
 import { changed, soundFiles, temporaryFolder, writeFolder } from "../support/content-folder.ts";
+import { treeOf } from "../support/tree.ts";
 
 const module = "modules/box/module.md";
-
-function treeOf(folder: string): Map<string, string> {
-  const files = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) =>
-    entry.isFile(),
-  );
-  return new Map(
-    files
-      .map((entry) => join(entry.parentPath, entry.name))
-      .sort()
-      .map((file) => [file.slice(folder.length), readFileSync(file, "base64")]),
-  );
-}
 
 test("the second build of the same content gives the same bytes, a changed one does not come from the cache", async () => {
   const folder = temporaryFolder();

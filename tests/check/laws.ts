@@ -42,7 +42,15 @@ export const laws: readonly Law[] = [
   },
   {
     from: "src/render",
-    may: ["src/model", "src/engine", "layouts", "node:", "@11ty/eleventy", "markdown-it"],
+    may: [
+      "src/model",
+      "src/engine",
+      "src/tool-folder.ts",
+      "layouts",
+      "node:",
+      "@11ty/eleventy",
+      "markdown-it",
+    ],
     why: "Rendering makes pages of a site; it is the only place that knows Eleventy.",
   },
   {
@@ -65,6 +73,16 @@ export const laws: readonly Law[] = [
     from: "layouts",
     may: ["src/model", "src/engine"],
     why: "Layouts make pages of a site and nothing else, so that they can be read and changed without knowing the stages.",
+  },
+  {
+    from: "src/crew",
+    may: ["*"],
+    why: "A hand takes a share of the modules through the stages, on a thread of its own where there are many; stages know nothing of it.",
+  },
+  {
+    from: "src/tool-folder.ts",
+    may: ["node:"],
+    why: "Where the tool's own folders lie is known in one place.",
   },
   { from: "src/build.ts", may: ["*"], why: "The build is where the stages meet." },
   { from: "src/cli", may: ["*"], why: "Commands supply input and output to stages and engine." },
@@ -92,5 +110,7 @@ export const knownArrows: readonly (readonly [from: string, to: Target])[] = [
   ["src/browser", "src/engine"],
   ["layouts", "src/model"],
   ["src/build.ts", "src/read"],
+  ["src/build.ts", "src/crew"],
+  ["src/crew", "src/validate"],
   ["src/cli", "src/build.ts"],
 ];

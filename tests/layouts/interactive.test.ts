@@ -7,13 +7,13 @@ import { benchPage } from "../../layouts/interactive/bench.ts";
 import { practicePage } from "../../layouts/interactive/practice.ts";
 import { quizPage } from "../../layouts/interactive/quiz.ts";
 import { searchPage } from "../../layouts/interactive/search.ts";
-import { derive } from "../../src/derive/derive.ts";
 import type { PracticeData, QuizData } from "../../src/model/page-data.ts";
 import { read } from "../../src/read/read.ts";
 import { validate } from "../../src/validate/validate.ts";
 import { projectDir } from "../support/project.ts";
+import { wholeSite } from "../support/whole-site.ts";
 
-const site = derive(validate(read(join(projectDir, "content")).reading).content);
+const site = wholeSite(validate(read(join(projectDir, "content")).reading).content);
 const assets = { style: "assets/main.css", scripts: new Map() };
 const book = bookOf(
   site,

@@ -1,9 +1,9 @@
 /** A small hand mill, invented, that has one of everything an operation sheet can show; names are meant to be awkward. */
-import { derive } from "../../src/derive/derive.ts";
 import type { ModuleView, Site } from "../../src/model/site.ts";
 import { read } from "../../src/read/read.ts";
 import { validate } from "../../src/validate/validate.ts";
 import { type Files, writeFolder } from "../support/content-folder.ts";
+import { wholeSite } from "../support/whole-site.ts";
 
 const programme = `name: Mill & <club>
 place: The shed
@@ -184,6 +184,6 @@ export function millSite(): Fixture {
   const errors = [...diagnostics, ...more].filter(({ severity }) => severity === "error");
   if (errors.length > 0)
     throw new Error(errors.map(({ file, line, message }) => `${file}:${line} ${message}`).join("\n"));
-  const site = derive(content);
+  const site = wholeSite(content);
   return { contentDir, site, mill: site.modules[0]! };
 }

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { dirname, join, relative, resolve } from "node:path";
 import { HtmlValidate } from "html-validate";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { render } from "../../src/render/render.ts";
+import { renderModules, renderProgramme } from "../../src/render/render.ts";
 import { millSite } from "./fixture.ts";
 
 const assets = { style: "assets/main.css", scripts: new Map() };
@@ -14,7 +14,8 @@ let pages: Map<string, string>;
 beforeAll(async () => {
   const { site, contentDir } = millSite();
   outDir = mkdtempSync(join(tmpdir(), "benchwright-"));
-  const count = await render(site, assets, { contentDir, outDir });
+  const folders = { contentDir, outDir };
+  const count = (await renderModules(site, assets, folders)) + (await renderProgramme(site, assets, folders));
   const files = readdirSync(outDir, { recursive: true, encoding: "utf8" }).filter((file) =>
     file.endsWith(".html"),
   );

@@ -8,12 +8,8 @@ import { inStep, type Rule } from "./rule.ts";
 export const figures: Rule = {
   name: "figures",
   check(content, reporter) {
-    const used = new Set<string>();
-    const check = (source: Source, src: string, alt: string, spot: Spot): void => {
-      const path = resolvePath(source.path, src);
-      if (path !== undefined) used.add(path);
-      checkPicture(path, src, alt, spot, content, reporter);
-    };
+    const check = (source: Source, src: string, alt: string, spot: Spot): void =>
+      checkPicture(resolvePath(source.path, src), src, alt, spot, content, reporter);
     for (const source of content.sources.values()) {
       for (const { src, alt, offset } of source.pictures) check(source, src, alt, { source, offset });
     }
@@ -25,7 +21,7 @@ export const figures: Rule = {
           check(source, written, step.figure.alt, inStep(content, module, step, ["figure"]));
       }
     }
-    reportUnused(used, content, reporter);
+    reportUnused(content, reporter);
   },
 };
 
@@ -45,8 +41,9 @@ function checkPicture(
   if (alt.trim() === "") reporter.report("figure-alt", spot, `the picture "${src}" has no alt text`);
 }
 
-function reportUnused(used: ReadonlySet<string>, content: Content, reporter: Reporter): void {
-  for (const path of content.pictures) {
+function reportUnused(content: Content, reporter: Reporter): void {
+  const used = new Set([...content.outlines.values()].flatMap(({ pictures }) => pictures));
+  for (const path of content.pictures.keys()) {
     if (used.has(path)) continue;
     reporter.report("figure-unused", { source: pictureSource(path), offset: 0 }, `no page shows "${path}"`);
   }

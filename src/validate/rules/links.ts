@@ -2,7 +2,7 @@
 
 import type { Code } from "../../model/codes.ts";
 import type { Content } from "../../model/content.ts";
-import { addressOfPath, placesOn, readLink } from "../../model/link.ts";
+import { addressOfPath, readLink } from "../../model/link.ts";
 import type { Source } from "../../model/source.ts";
 import { nearestWords } from "../nearest.ts";
 import type { Reporter, Spot } from "../reporter.ts";
@@ -35,17 +35,16 @@ function faultOf(source: Source, href: string, content: Content): { code: Code; 
   if (link.kind === "elsewhere") return undefined;
   if (link.kind === "outside")
     return { code: "leaves-content", found: `"${href}" leads out of the content folder` };
-  const target = content.sources.get(link.path);
+  const target = content.outlines.get(link.path);
   if (target === undefined || addressOfPath(target.path) === undefined) {
     return {
       code: "dead-link",
-      found: `"${href}" leads to no page${nearestWords(link.path, content.sources.keys())}`,
+      found: `"${href}" leads to no page${nearestWords(link.path, content.outlines.keys())}`,
     };
   }
-  const places = placesOn(target);
-  if (link.at === undefined || places.has(link.at)) return undefined;
+  if (link.at === undefined || target.places.includes(link.at)) return undefined;
   return {
     code: "dead-link",
-    found: `"${target.path}" has no place "${link.at}"${nearestWords(link.at, places)}`,
+    found: `"${target.path}" has no place "${link.at}"${nearestWords(link.at, target.places)}`,
   };
 }

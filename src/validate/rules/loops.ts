@@ -1,5 +1,6 @@
 /** Nothing lies in itself, replaces itself, covers itself or needs itself, whether directly or round a corner. */
 import type { Content } from "../../model/content.ts";
+import { modulePath } from "../../model/link.ts";
 import type { Module } from "../../model/module.ts";
 import type { Reporter, Spot } from "../reporter.ts";
 import { inFile, type Rule } from "./rule.ts";
@@ -8,7 +9,7 @@ export const loops: Rule = {
   name: "loops",
   check(content, reporter) {
     for (const module of content.modules.values()) checkParts(module, content, reporter);
-    const needs = (id: string): readonly string[] => content.modules.get(id)?.needs ?? [];
+    const needs = (id: string): readonly string[] => content.outlines.get(modulePath(id))?.needs ?? [];
     for (const { id, path } of content.modules.values()) {
       reportLoop(id, needs, "needs", () => inFile(content, { path }, ["needs"]), reporter);
     }

@@ -1,6 +1,7 @@
 /** Names of tools, substances, hazards, modules, conditions and phases must exist. */
 import type { Code } from "../../model/codes.ts";
 import { type Content, sheetsOf } from "../../model/content.ts";
+import { addressOfPath, modulePath } from "../../model/link.ts";
 import type { Module, ModuleStep } from "../../model/module.ts";
 import type { YamlPath } from "../../model/source.ts";
 import { nearestWords } from "../nearest.ts";
@@ -70,9 +71,16 @@ const kinds: readonly ReferenceKind[] = [
   },
 ];
 
-/** Modules that could not be read count as known: their own faults are reported, not those of all that name them. */
-function knownModules({ sources, modules }: Content) {
-  return { has: (id: string) => sources.has(`modules/${id}/module.md`), keys: () => modules.keys() };
+/** Modules that could not be understood count as known: their own faults are reported, not those of all that name them. */
+function knownModules({ outlines }: Content) {
+  return {
+    has: (id: string) => outlines.has(modulePath(id)),
+    keys: () =>
+      [...outlines.values()].flatMap(({ path, isSound }) => {
+        const address = isSound ? addressOfPath(path) : undefined;
+        return address?.kind === "module" ? [address.id] : [];
+      }),
+  };
 }
 
 const onward = (module: Module): Reference[] =>

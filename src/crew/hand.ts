@@ -1,0 +1,103 @@
+/** Takes one share of the modules down the line. What is asked of it and what it answers can be sent between threads. */
+import { type Derived, derive, siteOf } from "../derive/derive.ts";
+import { sheetDocuments } from "../derive/search.ts";
+import type { Content, Outline } from "../model/content.ts";
+import type { Diagnostic } from "../model/diagnostic.ts";
+import type { Assets, ModuleCard, SearchDocument } from "../model/site.ts";
+import { type ReadMemory, read } from "../read/read.ts";
+import type { Folders } from "../render/render.ts";
+import { outlinesOf } from "../validate/outlines.ts";
+import { check, type Parsed, parse } from "../validate/validate.ts";
+import { owns, reads, type Share } from "./share.ts";
+
+/** A fault of the content stops a build, a fault of ours throws. */
+export interface Found {
+  readonly diagnostics: readonly Diagnostic[];
+  /** The texts in which something was found, by path. */
+  readonly texts: ReadonlyMap<string, string>;
+}
+
+export interface Opened extends Found {
+  readonly outlines: readonly Outline[];
+}
+
+export interface DerivedShare {
+  readonly cards: readonly ModuleCard[];
+  /** Search documents of each module by its id, and those of all sheets under "". */
+  readonly documents: ReadonlyMap<string, readonly SearchDocument[]>;
+}
+
+export interface RenderTask {
+  /** Of all modules. */
+  readonly cards: readonly ModuleCard[];
+  readonly assets: Assets;
+  readonly folders: Folders;
+  /** The site that was built before and still stands. */
+  readonly siteDir: string;
+}
+
+export class Hand {
+  readonly #contentDir: string;
+  readonly #share: Share;
+  readonly #memory: ReadMemory = new Map();
+  readonly #pages = new Map();
+  #texts: ReadonlyMap<string, string> = new Map();
+  #parsed: Parsed | undefined;
+  #content: Content | undefined;
+  #derived: Derived | undefined;
+
+  constructor(contentDir: string, share: Share) {
+    this.#contentDir = contentDir;
+    this.#share = share;
+  }
+
+  /** Reads and parses its share. */
+  open(): Opened {
+    const wants = (path: string) => reads(this.#share, path);
+    const { reading, diagnostics: inText } = read(this.#contentDir, { wants, memory: this.#memory });
+    const { parsed, diagnostics } = parse(reading);
+    this.#texts = reading.texts;
+    this.#parsed = parsed;
+    const outlines = outlinesOf(parsed).filter(({ path }) => owns(this.#share, path));
+    return { outlines, ...this.#found([...inText, ...diagnostics]) };
+  }
+
+  /** Looks at how its share hangs together with the whole, whose outlines are given. */
+  check(outlines: readonly Outline[]): Found {
+    const { content, diagnostics } = check(this.#parsed!, outlines);
+    this.#content = content;
+    return this.#found(diagnostics);
+  }
+
+  /** Works out all that follows from its share, which must have no errors. */
+  derive(): DerivedShare {
+    const derived = derive(this.#content!);
+    this.#derived = derived;
+    const documents = new Map(derived.documents);
+    if (this.#share.which === 0) documents.set("", sheetDocuments(this.#content!));
+    return { cards: derived.views.map(({ card }) => card), documents };
+  }
+
+  /** Writes the pages of its modules and returns how many. */
+  async renderModules({ cards, assets, folders, siteDir }: RenderTask): Promise<number> {
+    const { renderModules } = await import("../render/render.ts");
+    return renderModules(this.#site(cards), assets, folders, { siteDir, pages: this.#pages });
+  }
+
+  /** Writes the pages that belong to no module and returns how many. Its share must hold the home page's module. */
+  async renderProgramme({ cards, assets, folders }: RenderTask): Promise<number> {
+    const { renderProgramme } = await import("../render/render.ts");
+    return renderProgramme(this.#site(cards), assets, folders);
+  }
+
+  #site(cards: readonly ModuleCard[]) {
+    return siteOf(this.#content!, cards, this.#derived!.views);
+  }
+
+  /** Every hand looks at what belongs to no module, and one speaks of it. */
+  #found(all: readonly Diagnostic[]): Found {
+    const diagnostics = all.filter(({ file }) => owns(this.#share, file));
+    const files = new Set(diagnostics.map(({ file }) => file));
+    return { diagnostics, texts: new Map([...this.#texts].filter(([path]) => files.has(path))) };
+  }
+}

@@ -1,0 +1,27 @@
+/** What pages of other modules, and of the whole programme, say of a module. */
+import type { ModuleQuiz } from "../model/content.ts";
+import type { Module, ModuleStep } from "../model/module.ts";
+import type { ModuleCard, Practice, StepCard } from "../model/site.ts";
+
+export function cardOf(
+  { id, title, summary, needs, tools, substances, hazards, procedure }: Module,
+  practices: readonly Practice[],
+  quiz: ModuleQuiz | undefined,
+): ModuleCard {
+  const { steps } = procedure;
+  return {
+    ...{ id, title, summary, needs },
+    steps: steps.map(stepCard),
+    handsOn: sum(steps.map(({ time }) => time)),
+    waits: sum(steps.map(({ wait }) => wait)),
+    practices: practices.length,
+    questions: quiz?.quiz.questions.length ?? 0,
+    uses: { tool: tools, substance: substances.map(({ use }) => use), hazard: hazards },
+  };
+}
+
+function stepCard({ id, title, tools, substances, hazards }: ModuleStep, index: number): StepCard {
+  return { id, title, number: index + 1, uses: { tool: tools, substance: substances, hazard: hazards } };
+}
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);
