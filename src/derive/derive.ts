@@ -3,7 +3,7 @@ import { type Content, sheetsOf } from "../model/content.ts";
 import type { ModuleCard, ModuleView, SearchDocument, Site } from "../model/site.ts";
 import { deriveModule } from "./module.ts";
 import { moduleDocuments } from "./search.ts";
-import { usesOf } from "./uses.ts";
+import { usesIn } from "./uses.ts";
 
 /** What follows from modules alone, whatever others there are. */
 export interface Derived {
@@ -24,12 +24,13 @@ export function derive(content: Content): Derived {
 /** The site of all modules whose cards are given, with the views of all or of a share of them. */
 export function siteOf(content: Content, cards: readonly ModuleCard[], views: readonly ModuleView[]): Site {
   const ordered = inNeededOrder(cards, content.programme.language);
+  const usedBy = usesIn(ordered);
   const view = new Map(views.map((each) => [each.module.id, each]));
   return {
     programme: content.programme,
     cards: ordered,
     modules: ordered.map(({ id }) => view.get(id)).filter((each) => each !== undefined),
-    sheets: sheetsOf(content).map((sheet) => ({ sheet, usedBy: usesOf(sheet, ordered) })),
+    sheets: sheetsOf(content).map((sheet) => ({ sheet, usedBy: usedBy(sheet) })),
     pictures: content.pictures,
   };
 }
