@@ -1,5 +1,6 @@
 import { watch } from "node:fs";
 import type { BuildResult } from "../build.ts";
+import { reportText } from "../report/text.ts";
 import { refusable, siteFolder, toOption } from "./build.ts";
 import { type Command, contentOption, type ExitCode, type Output, WrongCall } from "./command.ts";
 import { contentFolder, hasErrors, printReport } from "./content.ts";
@@ -32,7 +33,8 @@ export const serve: Command = {
     // What the crew remembers is quicker than what is kept in files, and tells what it was made from.
     const options = { contentDir: content, siteDir: site, cacheDir: undefined };
     const build = () => refusable(buildWith(crew, options));
-    const isBuilt = report(await build(), output);
+    const first = await build();
+    const isBuilt = report(first, output);
     const server = await startServer(site, {
       port: port ?? 8137,
       isFixed: port !== undefined,
@@ -41,8 +43,11 @@ export const serve: Command = {
     output.out(
       `${isBuilt ? "" : "The content has errors; the page is shown once they are mended.\n"}Serving ${server.url} (Ctrl+C ends it)\n`,
     );
+    if (!isBuilt) server.show(reportText(first.diagnostics, first.texts));
     watchContent(content, async () => {
-      if (report(await build(), output)) server.reload();
+      const result = await build();
+      if (report(result, output)) server.reload();
+      else server.show(reportText(result.diagnostics, result.texts));
     });
     await untilStopped(server);
     return 0;

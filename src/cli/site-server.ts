@@ -1,13 +1,16 @@
 /** A small server for one's own machine: static files, and a line on which pages hear of a rebuild. */
-import { createReadStream, statSync } from "node:fs";
+import { createReadStream, existsSync, statSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { extname, join, normalize, sep } from "node:path";
+import { noSite, servedScript, withScript } from "./served-page.ts";
 
 export interface SiteServer {
   readonly url: string;
   /** Tells every open page to load anew. */
   reload(): void;
+  /** Shows a report of faults on every page, those opened later too, until the next reload. */
+  show(report: string): void;
   close(): Promise<void>;
 }
 
@@ -33,25 +36,35 @@ const types = new Map([
   [".txt", "text/plain; charset=utf-8"],
 ]);
 
-/** Pages load this as a file of the site's own origin, as the policy of the pages demands. */
-const reloadScript = 'new EventSource("/_changes").onmessage = () => location.reload();\n';
-
 /** Starts listening. Throws where a fixed port is taken. */
 export async function startServer(site: string, options: ServerOptions): Promise<SiteServer> {
-  const listeners = new Set<ServerResponse>();
-  const server = createServer((request, response) => void respond(site, listeners, request, response));
+  const pages: OpenPages = { listeners: new Set(), report: undefined };
+  const server = createServer((request, response) => void respond(site, pages, request, response));
   const port = await listen(server, options);
   return {
     url: `http://${options.host === "0.0.0.0" ? "localhost" : options.host}:${port}/`,
     reload() {
-      for (const listener of listeners) listener.write("data: changed\n\n");
+      pages.report = undefined;
+      for (const listener of pages.listeners) listener.write("data: changed\n\n");
+    },
+    show(report) {
+      pages.report = report;
+      for (const listener of pages.listeners) listener.write(faultsEvent(report));
     },
     close() {
-      for (const listener of listeners) listener.end();
+      for (const listener of pages.listeners) listener.end();
       return new Promise((done) => server.close(() => done()));
     },
   };
 }
+
+interface OpenPages {
+  readonly listeners: Set<ServerResponse>;
+  /** What is wrong with the content now. */
+  report: string | undefined;
+}
+
+const faultsEvent = (report: string): string => `event: faults\ndata: ${JSON.stringify(report)}\n\n`;
 
 /** How many ports are tried after the wanted one. */
 const portsTried = 20;
@@ -77,19 +90,20 @@ async function listen(server: Server, { port, isFixed, host }: ServerOptions): P
 
 async function respond(
   site: string,
-  listeners: Set<ServerResponse>,
+  pages: OpenPages,
   request: IncomingMessage,
   response: ServerResponse,
 ): Promise<void> {
   const path = pathOf(request);
-  if (path === "/_changes") return listenFor(listeners, response);
-  if (path === "/_reload.js") return send(response, 200, ".js", reloadScript);
+  if (path === "/_changes") return listenFor(pages, response);
+  if (path === "/_reload.js") return send(response, 200, ".js", servedScript);
   const file = path === undefined ? undefined : fileFor(site, path);
+  if (!existsSync(join(site, "index.html"))) return send(response, 503, ".html", noSite);
   if (file === undefined) return send(response, 404, ".txt", "There is no such page.\n");
   if (extname(file) !== ".html") return stream(response, file);
   const page = await readFile(file, "utf8").catch(() => undefined);
   if (page === undefined) return send(response, 404, ".txt", "There is no such page.\n");
-  send(response, 200, ".html", page.replace("</body>", '<script src="/_reload.js"></script></body>'));
+  send(response, 200, ".html", withScript(page));
 }
 
 function pathOf(request: IncomingMessage): string | undefined {
@@ -108,9 +122,10 @@ function fileFor(site: string, path: string): string | undefined {
   return statSync(full, { throwIfNoEntry: false })?.isFile() === true ? full : undefined;
 }
 
-function listenFor(listeners: Set<ServerResponse>, response: ServerResponse): void {
+function listenFor({ listeners, report }: OpenPages, response: ServerResponse): void {
   response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
   response.write(": listening\n\n");
+  if (report !== undefined) response.write(faultsEvent(report));
   listeners.add(response);
   response.on("close", () => listeners.delete(response));
 }

@@ -53,9 +53,11 @@ test("a change is built and told to open pages, a fault is told to the author an
   expect((await ask(url, "/%2e%2e/%2e%2e/etc/passwd")).status).toBe(404);
 
   let changes = 0;
+  let faults = "";
   const line = get(`${url}_changes`, (response) =>
     response.on("data", (text: Buffer) => {
       if (text.includes("data: changed")) changes++;
+      if (text.includes("event: faults")) faults += text;
     }),
   );
   line.on("error", () => undefined);
@@ -69,6 +71,48 @@ test("a change is built and told to open pages, a fault is told to the author an
   await until(() => (tool.stderr.includes("unknown-target") ? true : undefined));
   expect((await ask(url, page)).body).toContain("Open the chest");
   expect(changes).toBe(told);
+  await until(() => (faults.includes("unknown-target") ? true : undefined));
+  line.destroy();
+  tool.stop?.();
+  expect((await ended).code).toBe(0);
+});
+
+test("while there is no good site every page says so, and is replaced once the faults are mended", {
+  timeout: 90_000,
+}, async () => {
+  const content = writeFolder(soundFiles);
+  const module = join(content, "modules/box/module.md");
+  const sound = readFileSync(module, "utf8");
+  writeFileSync(module, sound.replace("remove: wheel", "remove: whel"));
+  const tool: { stop?: () => void; stdout: string } = { stdout: "" };
+  const ended = runTool(
+    ["serve", "--content", content, "--to", join(temporaryFolder(), "site"), "--port", "0"],
+    {
+      cwd: temporaryFolder(),
+      started: ({ kill }) => {
+        tool.stop = () => kill("SIGTERM");
+      },
+      heard: (stream, text) => {
+        if (stream === "stdout") tool.stdout += text;
+      },
+    },
+  );
+  const url = await until(() => /Serving (http:\S+)/.exec(tool.stdout)?.[1]);
+  const shown = await ask(url, "/");
+  expect(shown.status).toBe(503);
+  expect(shown.body).toContain("There is no site yet");
+  expect(shown.body).toContain('src="/_reload.js"');
+  let heard = "";
+  const line = get(`${url}_changes`, (response) =>
+    response.on("data", (text: Buffer) => {
+      heard += text;
+    }),
+  );
+  line.on("error", () => undefined);
+  await until(() => (/event: faults\ndata: .*unknown-target/.test(heard) ? true : undefined));
+  writeFileSync(module, sound);
+  await until(() => (heard.includes("data: changed") ? true : undefined));
+  expect(await ask(url, "/")).toMatchObject({ status: 200 });
   line.destroy();
   tool.stop?.();
   expect((await ended).code).toBe(0);
