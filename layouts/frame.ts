@@ -48,7 +48,7 @@ const sections: readonly {
 /** Makes a whole page. */
 export function frame(page: Frame): string {
   return html`<!DOCTYPE html>
-<html lang="${page.programme.language}">
+<html lang="${page.programme.language}" data-title="${page.title === "" ? page.programme.name : page.title}">
 ${head(page)}
 <body class="page-${page.address.kind}">
 <a class="skip" href="#s_main">Skip to the content</a>

@@ -17,7 +17,7 @@ export function needs(
       html`${after.length > 0 ? "may" : "May"} change places with ${listed([...maySwap.keys()], numbers)}`,
   ];
   return html`<details class="needs"><summary>${join(heads, "; ")}</summary>
-<ul>${needs.map((pair) => reason(pair.first, pair.because, numbers))}${[...maySwap].map(([id, because]) => reason(id, [because], numbers, "This step or "))}</ul></details>
+<ul>${needs.map((pair) => reason(pair.first, pair.because, numbers, "", pair.critical))}${[...maySwap].map(([id, because]) => reason(id, [because], numbers, "This step or "))}</ul></details>
 `;
 }
 
@@ -29,7 +29,8 @@ function reason(
   because: readonly string[],
   numbers: ReadonlyMap<string, number>,
   before = "",
+  isCritical = false,
 ): Html {
   const words = because.map((one) => sentence(capital(one))).join(" ");
-  return html`<li>${before}<a href="#${id}">${numbers.get(id)}</a>${before === "" ? ":" : " first:"} ${words}</li>\n`;
+  return html`<li${isCritical ? html` class="critical"` : undefined}>${before}<a href="#${id}">${numbers.get(id)}</a>${before === "" ? ":" : " first:"} ${words}</li>\n`;
 }

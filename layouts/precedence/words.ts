@@ -8,7 +8,7 @@ export function precedenceWords(view: ModuleView): Html {
   const bound = view.steps.filter((step) => step.needs.length > 0);
   const firsts = new Set(view.precedence.pairs.map((pair) => pair.first));
   const free = view.steps.filter(({ step, needs }) => needs.length === 0 && !firsts.has(step.id));
-  return html`<p>${counted(view.precedence.pairs.length, "pair")} of steps ${view.precedence.pairs.length === 1 ? "is" : "are"} bound directly; the reasons stand at the steps themselves. “Critical” means that the wrong way round ruins something or hurts someone.</p>
+  return html`<p>${counted(view.precedence.pairs.length, "pair")} of steps ${view.precedence.pairs.length === 1 ? "is" : "are"} bound directly; the reasons<span class="on-paper"> of the critical ones</span> stand at the steps themselves. “Critical” means that the wrong way round ruins something or hurts someone.</p>
 <ul class="precedence-words">
 ${bound.map((step) => html`<li>${link(step)} comes after ${afterWords(step, numbers)}.</li>\n`)}${freeWords(free)}</ul>`;
 }

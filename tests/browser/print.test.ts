@@ -36,6 +36,29 @@ test("the operation sheet prints every step with its tray", async () => {
   if (text !== undefined) expect(joined(text).match(/onthetrayafterstep/gi)).toHaveLength(trays);
 });
 
+/** Reached on A4 with type of 9.5 points; at a page a step and more nobody takes it to the bench. */
+const sheetsOfPaper = [
+  { id: "spring-motor", steps: 32, atMost: 22 },
+  { id: "hand-crank-sewing-machine", steps: 32, atMost: 25 },
+];
+
+test.each(sheetsOfPaper)(
+  "$id prints its $steps steps on at most $atMost pages",
+  async ({ id, steps, atMost }) => {
+    const { page } = await visitor.open(`modules/${id}/index.html`);
+    const numbered = page.getByRole("heading", { level: 3, name: /^\d+ / });
+    const titles = await numbered.allInnerTexts();
+    expect(titles).toHaveLength(steps);
+    await page.emulateMedia({ media: "print" });
+    for (const heading of await numbered.all()) expect(await heading.isVisible()).toBe(true);
+    const { pages, text } = await printOf(page);
+    expect(pages).toBeGreaterThan(0);
+    expect(pages).toBeLessThanOrEqual(atMost);
+    if (text !== undefined) for (const title of titles) expect(joined(text)).toContain(joined(title));
+    await page.context().close();
+  },
+);
+
 /** The order of work is a list of contents, of use on paper as well; all other navigation leads elsewhere. */
 const waysElsewhere = (page: Page) => page.locator("nav").and(page.locator(":not(.order-of-work)"));
 
