@@ -66,6 +66,7 @@ function head({ address, title, programme, assets, scripts = [], description, da
   const files = ["read", ...scripts]
     .map((entry) => assets.scripts.get(entry))
     .filter((file) => file !== undefined);
+  const sheets = address.kind === "module" ? [assets.style] : [assets.style, assets.furtherStyle];
   return html`<head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
@@ -73,8 +74,7 @@ function head({ address, title, programme, assets, scripts = [], description, da
 <title>${headline(title, programme.name)}</title>
 ${description === undefined ? undefined : html`<meta name="description" content="${description}">\n`}<meta name="color-scheme" content="light dark">
 <link rel="icon" href="${linkToFile(address, "assets/icon.svg")}" type="image/svg+xml">
-<link rel="stylesheet" href="${linkToFile(address, assets.style)}">
-${files.map((file) => html`<script src="${linkToFile(address, file)}" defer></script>\n`)}${data === undefined ? undefined : dataBlock(data)}</head>`;
+${sheets.map((file) => html`<link rel="stylesheet" href="${linkToFile(address, file)}">\n`)}${files.map((file) => html`<script src="${linkToFile(address, file)}" defer></script>\n`)}${data === undefined ? undefined : dataBlock(data)}</head>`;
 }
 
 /** Longer titles are cut off where they are shown. Counted as written, with escapes. */

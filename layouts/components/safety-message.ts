@@ -1,34 +1,42 @@
 /** A safety message: signal word, what the hazard is, what comes of it, how to avoid it (ANSI Z535.6, ISO 3864-2). */
 import { type Address, linkTo } from "../../src/model/address.ts";
 import { type Hazard, signalWords } from "../../src/model/sheet.ts";
-import { type Html, html } from "../html.ts";
+import { attribute, type Html, html, type Value } from "../html.ts";
 import { sentence } from "../words.ts";
 import { signalWord } from "./signal-word.ts";
 
-/** `from` is the page it stands on, for the link to the hazard's sheet. */
-export function safetyMessage(hazard: Hazard, from: Address): Html {
+/** `from` is the page it stands on, for the link to the hazard's sheet; `anchor` the id by which short ones lead to it. */
+export function safetyMessage(hazard: Hazard, from: Address, anchor?: string): Html {
+  const { id, title } = hazard;
+  const isItsOwn = from.kind === "hazard" && from.id === id;
   return message(
     hazard,
-    from,
+    isItsOwn ? title : html`<a href="${linkTo(from, { kind: "hazard", id })}">${title}</a>`,
     html`<p>${sentence(hazard.hazard)} <strong>${sentence(hazard.consequence)}</strong></p>
 <ul>${hazard.avoid.map((way) => html`<li>${way}</li>`)}</ul>`,
+    anchor,
   );
 }
 
-/** Without the ways to avoid it, which `at` shows: for a hazard that the reader has just met in full. */
-export function shortSafetyMessage(hazard: Hazard, from: Address, at: string): Html {
+/**
+ * For a hazard that stands in full at the front of the page: the first way to avoid it and where the others are; with
+ * what comes of it, where the reader has not yet met it beside a step.
+ */
+export function shortSafetyMessage(hazard: Hazard, isFresh: boolean): Html {
+  const { id, title, consequence, avoid } = hazard;
   return message(
     hazard,
-    from,
-    html`<p><strong>${sentence(hazard.consequence)}</strong> <a href="#${at}">How to avoid it: at the front</a></p>`,
+    title,
+    html`<p>${isFresh ? html`<strong>${sentence(consequence)}</strong> ` : undefined}${avoid.slice(0, 1).map(sentence)} <a href="#${messageAnchor(id)}">More at the front</a></p>`,
   );
 }
 
-function message({ id, signal, title }: Hazard, from: Address, text: Html): Html {
-  const isItsOwn = from.kind === "hazard" && from.id === id;
-  const name = isItsOwn ? title : html`<a href="${linkTo(from, { kind: "hazard", id })}">${title}</a>`;
-  return html`<div class="message">
-<p class="message-head">${signalWord(signal)} <span>${name}</span></p>
+/** The id of the full message at the front. */
+export const messageAnchor = (hazard: string): string => `s_hazard-${hazard}`;
+
+function message({ signal }: Hazard, name: Value, text: Html, anchor?: string): Html {
+  return html`<div class="message"${attribute("id", anchor)}>
+<p class="message-head">${signalWord(signal)} ${name}</p>
 ${text}
 </div>
 `;

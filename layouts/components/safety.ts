@@ -5,7 +5,7 @@ import type { Book } from "../book.ts";
 import { type Html, html } from "../html.ts";
 import { lines } from "./lines.ts";
 import { wasted, worn } from "./protection.ts";
-import { byGravity, safetyMessage } from "./safety-message.ts";
+import { byGravity, messageAnchor, safetyMessage } from "./safety-message.ts";
 
 export function safety({ module, steps }: ModuleView, book: Book, from: Address): Html | undefined {
   const ids = new Set([...module.hazards, ...steps.flatMap(({ step }) => step.hazards)]);
@@ -15,7 +15,7 @@ export function safety({ module, steps }: ModuleView, book: Book, from: Address)
   return html`<section class="group" aria-labelledby="s_safety">
 <h2 id="s_safety">Safety</h2>
 ${clothes}<div class="messages">
-${byGravity(hazards).map((each) => safetyMessage(each, from))}</div>
+${byGravity(hazards).map((each) => safetyMessage(each, from, messageAnchor(each.id)))}</div>
 </section>
 `;
 }

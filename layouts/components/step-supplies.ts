@@ -1,4 +1,4 @@
-/** Tools and substances of one step. */
+/** Tools and substances of one step. The sheets of the tools are linked from the list at the front. */
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { Module, ModuleStep } from "../../src/model/module.ts";
 import type { Book } from "../book.ts";
@@ -7,8 +7,7 @@ import { type Line, line } from "./lines.ts";
 import { pictograms } from "./pictogram.ts";
 
 export function stepSupplies(step: ModuleStep, module: Module, book: Book, from: Address): Line[] {
-  const tool = (id: string) =>
-    html`<a href="${linkTo(from, { kind: "tool", id })}">${book.tools.get(id)?.sheet.title ?? id}</a>`;
+  const tool = (id: string) => book.tools.get(id)?.sheet.title ?? id;
   return [
     line("Tools", step.tools.length === 0 ? undefined : join(step.tools.map(tool), ", ")),
     { name: "Substance", values: step.substances.map((id) => substance(id, module, book, from)) },

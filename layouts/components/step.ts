@@ -34,7 +34,7 @@ export interface StepPlace {
   readonly before: Tray;
   /** The printed tray after it. */
   readonly account: TrayAccount;
-  /** Hazards of the step that the reader has not yet met in full beside a step. */
+  /** Hazards of the step that no step before it names. */
   readonly fresh: ReadonlySet<string>;
 }
 
@@ -63,9 +63,9 @@ function marks({ time, critical }: ModuleStep): Html | undefined {
 }
 
 /** Everything that has to be read before the work of the step. */
-function guards(step: ModuleStep, fresh: ReadonlySet<string>, { book, from, view }: StepPage): Html {
+function guards(step: ModuleStep, fresh: ReadonlySet<string>, { book, from, view, isApart }: StepPage): Html {
   const hazards = step.hazards.map((id) => book.hazards.get(id)?.sheet).filter((each) => each !== undefined);
-  return html`${byGravity(hazards).map((each) => (fresh.has(each.id) ? safetyMessage(each, from) : shortSafetyMessage(each, from, "s_safety")))}${gate(step, book)}${lines([...worn(step), ...stepSupplies(step, view.module, book, from)])}`;
+  return html`${byGravity(hazards).map((each) => (isApart ? safetyMessage(each, from) : shortSafetyMessage(each, fresh.has(each.id))))}${gate(step, book)}${lines([...worn(step), ...stepSupplies(step, view.module, book, from)])}`;
 }
 
 function gate({ conditions }: ModuleStep, book: Book): Html | undefined {

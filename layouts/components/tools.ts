@@ -4,7 +4,7 @@ import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
 import { type Html, html } from "../html.ts";
 import { box } from "./box.ts";
-import { stepLinks } from "./step-links.ts";
+import { stepRanges } from "./step-links.ts";
 
 export function tools({ module, steps }: ModuleView, book: Book, from: Address): Html | undefined {
   if (module.tools.length === 0) return undefined;
@@ -12,7 +12,7 @@ export function tools({ module, steps }: ModuleView, book: Book, from: Address):
 <ul class="columns tools">
 ${module.tools.map((id) => {
   const using = steps.filter(({ step }) => step.tools.includes(id));
-  return html`<li>${box}<a href="${linkTo(from, { kind: "tool", id })}">${book.tools.get(id)?.sheet.title ?? id}</a> ${stepLinks(using)}</li>\n`;
+  return html`<li>${box}<a href="${linkTo(from, { kind: "tool", id })}">${book.tools.get(id)?.sheet.title ?? id}</a> ${stepRanges(using)}</li>\n`;
 })}</ul>
 `;
 }

@@ -17,7 +17,7 @@ export function work(phases: readonly PhaseOfWork[], page: StepPage): Html {
   const place = ({ step, number }: StepView): StepPlace => ({
     before: trays[number - 1]!,
     account: accounts[number - 1]!,
-    fresh: page.isApart ? new Set(step.hazards) : fresh.get(step.id)!,
+    fresh: fresh.get(step.id)!,
   });
   const show = (item: StepView | Section) =>
     isStep(item)

@@ -34,17 +34,16 @@ const markers = raw(`<defs>
 <marker id="s_alert" class="critical" viewBox="0 0 20 20" refX="10" refY="18.5" markerWidth="20" markerHeight="20" markerUnits="userSpaceOnUse"><path d="M.5 1.5h19L10 18.5z"/><path class="mark" d="M9 3.5h2l-.3 5.5H9.3zM9 10.5h2v2H9z"/></marker>
 </defs>`);
 
+/** Relative places, which are alike from line to line, compress better. */
 function line({ pair, points }: PlacedEdge): Html {
   const half = spacing.nodeHeight / 2;
   const last = points.length - 1;
-  let from = { x: points[0]!.x + margin, y: points[0]!.y + margin + half };
-  let path = `M${from.x} ${from.y}`;
-  for (const [i, point] of points.slice(1).entries()) {
-    const to = { x: point.x + margin, y: point.y + margin - half };
-    const middle = (from.y + to.y) / 2;
-    path += to.x === from.x ? `V${to.y}` : `C${from.x} ${middle} ${to.x} ${middle} ${to.x} ${to.y}`;
-    from = { x: to.x, y: to.y + 2 * half };
-    if (i + 1 < last) path += `V${from.y}`;
+  const { gapY, nodeHeight } = spacing;
+  let path = `M${points[0]!.x + margin} ${points[0]!.y + margin + half}`;
+  for (const [i, { x }] of points.slice(1).entries()) {
+    const across = x - points[i]!.x;
+    path += across === 0 ? `v${gapY}` : `c0 ${gapY / 2} ${across} ${gapY / 2} ${across} ${gapY}`;
+    if (i + 1 < last) path += `v${nodeHeight}`;
   }
   return html`<path${pair.critical ? html` class="critical"` : undefined} d="${path}"/>\n`;
 }

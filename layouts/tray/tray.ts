@@ -21,22 +21,21 @@ function compartment(place: string, entries: readonly Entry[]): Html {
 /** Sections in which something changed are marked: on a small screen only they stand line by line. */
 function section(name: string, entries: readonly Entry[]): Html {
   const isChanged = entries.some(({ change }) => change !== 0);
-  return html`<div${isChanged ? html` class="changed"` : undefined}><dt>${name}</dt>${entries.map(line)}</div>\n`;
+  return html`<div${isChanged ? html` class="changed"` : undefined}><dt>${name}</dt>${entries.map((entry) => line(entry, isChanged))}</div>\n`;
 }
 
 function totalOf({ total }: TrayAccount): Html {
-  const words =
-    total === 0
-      ? html`<b>0</b> <span>Empty: everything is on</span>`
-      : html`<b>${total}</b> <span>in all</span>`;
-  return html`<div class="tray-total"><dt>Total</dt><dd>${words}</dd></div>\n`;
+  const words = total === 0 ? "Empty: everything is on" : "in all";
+  return html`<div class="tray-total"><dt>Total</dt><dd><b>${total}</b> ${words}</dd></div>\n`;
 }
 
-function line({ name, detail, count, change, numbered }: Entry): Html {
+/** What is to be known of a thing beyond its place is told where the hand is at that place: where something changed. */
+function line({ name, detail, count, change, numbered }: Entry, isTold: boolean): Html {
   const notes = [detail, numbered === undefined ? undefined : `numbered 1 to ${numbered}`].filter(
-    (note) => note !== undefined,
+    (note) => isTold && note !== undefined,
   );
-  return html`<dd${changeClass(change)}><b>${count}</b> <span>${name}${notes.length === 0 ? undefined : html` <small>${notes.join("; ")}</small>`}</span>${changeMark(change)}</dd>`;
+  const words = notes.length === 0 ? name : html`<span>${name} <small>${notes.join("; ")}</small></span>`;
+  return html`<dd${changeClass(change)}><b>${count}</b> ${words}${changeMark(change)}</dd>`;
 }
 
 const changeClass = (change: number) =>
@@ -47,5 +46,5 @@ const changeMark = (change: number) =>
   change === 0 ? undefined : html` <i>${change > 0 ? "+" : "−"}${Math.abs(change)}</i>`;
 
 function state({ name, value, was }: StateEntry): Html {
-  return html`<div class="tray-state"><dt>${name}</dt><dd${was === undefined ? undefined : html` class="on"`}><span>${value}</span>${was === undefined ? undefined : html` <i>was ${was}</i>`}</dd></div>\n`;
+  return html`<div class="tray-state"><dt>${name}</dt><dd${was === undefined ? undefined : html` class="on"`}>${value}${was === undefined ? undefined : html` <i>was ${was}</i>`}</dd></div>\n`;
 }

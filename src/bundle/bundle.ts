@@ -16,8 +16,8 @@ export interface BundleOptions {
 }
 
 /**
- * Bundles the browser entries as classic scripts, because module scripts don't run from disk, and the style sheet with
- * the fonts that it names. Throws where that can't be done, which is a fault of the tool and not of the content.
+ * Bundles the browser entries as classic scripts, because module scripts don't run from disk, and the style sheets with
+ * the fonts that they name. Throws where that can't be done, which is a fault of the tool and not of the content.
  */
 export async function bundleAssets(options: BundleOptions): Promise<Assets> {
   const [scripts, styles] = await together([
@@ -25,10 +25,14 @@ export async function bundleAssets(options: BundleOptions): Promise<Assets> {
       options,
       entries.map((entry) => join(options.browserDir, `${entry}.ts`)),
     ),
-    run(options, [join(options.layoutsDir, "styles", "main.css")]),
+    run(
+      options,
+      ["main.css", "further.css"].map((name) => join(options.layoutsDir, "styles", name)),
+    ),
   ]);
   return {
     style: styles.get("main.css")!,
+    furtherStyle: styles.get("further.css")!,
     scripts: new Map(entries.map((entry) => [entry, scripts.get(`${entry}.ts`)!])),
   };
 }

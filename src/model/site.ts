@@ -98,6 +98,8 @@ export interface Site {
 /** Names of the fingerprinted files that pages refer to, relative to the site. */
 export interface Assets {
   readonly style: string;
+  /** Besides `style`, for all pages but operation sheets. */
+  readonly furtherStyle: string;
   /** By entry: "read", "bench", "practice", "quiz", "search". */
   readonly scripts: ReadonlyMap<string, string>;
 }

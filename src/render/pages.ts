@@ -76,7 +76,7 @@ function cardOf(id: string, { cards }: Book): [string, ModuleCard][] {
 
 /** What every page of a module may show besides the module. */
 function commonInputs({ site, assets }: Book): unknown[] {
-  const files = JSON.stringify([assets.style, [...assets.scripts], [...site.pictures]]);
+  const files = JSON.stringify([assets.style, assets.furtherStyle, [...assets.scripts], [...site.pictures]]);
   return [files, site.programme, ...site.sheets.map(({ sheet }) => sheet)];
 }
 

@@ -2,6 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { gzipSync } from "node:zlib";
+import { proseOf } from "./prose.ts";
 import { quantile, type Row } from "./row.ts";
 
 const kibibyte = 1024;
@@ -26,7 +27,11 @@ const kinds: readonly PageKind[] = [
   { name: "search page, its index included", at: () => "search/" },
 ];
 
-/** How much HTML and CSS module pages of a site weigh beyond their prose, and how much script each kind of page loads. */
+/**
+ * How much HTML and CSS module pages of a site weigh beyond their prose, and how much script each kind of page loads. Prose
+ * is what the author wrote to be read: the body, each text of the module's data once, and once what the safety messages say
+ * of each hazard (`prose.ts`).
+ */
 export function pageRows(content: string, site: string, name: string): Row[] {
   const modules = readdirSync(join(content, "modules")).slice(0, 100);
   const extra = modules.map((module) => weightBeyondProse(content, site, module));
@@ -51,12 +56,7 @@ function weightBeyondProse(content: string, site: string, module: string): numbe
   const file = join(site, "modules", module, "index.html");
   const styles = filesOf(file, /<link rel="stylesheet" href="([^"]+)"/g);
   const whole = gzipped(readFileSync(file)) + sum(styles.map((style) => gzipped(readFileSync(style))));
-  return whole - gzipped(proseOf(readFileSync(join(content, "modules", module, "module.md"), "utf8")));
-}
-
-/** What the author wrote to be read, without front matter and step blocks. */
-function proseOf(markdown: string): string {
-  return markdown.replace(/^---\n.*?\n---\n/s, "").replaceAll(/```yaml step\n.*?```\n/gs, "");
+  return whole - gzipped(proseOf(content, module));
 }
 
 function scriptRow({ name, at, script }: PageKind, site: string, module: string, programme: string): Row[] {

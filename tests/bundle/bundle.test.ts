@@ -51,7 +51,7 @@ test("there is a script for each entry", () => {
 });
 
 test("names bear a fingerprint and stand below assets/", () => {
-  for (const file of [assets.style, ...assets.scripts.values(), index])
+  for (const file of [assets.style, assets.furtherStyle, ...assets.scripts.values(), index])
     expect(file).toMatch(/^assets\/[a-z-]+-[0-9A-Z]{8}\.(js|css)$/);
 });
 

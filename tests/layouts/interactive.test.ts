@@ -14,7 +14,7 @@ import { projectDir } from "../support/project.ts";
 import { wholeSite } from "../support/whole-site.ts";
 
 const site = wholeSite(validate(read(join(projectDir, "content")).reading).content);
-const assets = { style: "assets/main.css", scripts: new Map() };
+const assets = { style: "assets/main.css", furtherStyle: "assets/further.css", scripts: new Map() };
 const book = bookOf(
   site,
   assets,

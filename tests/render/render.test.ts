@@ -7,7 +7,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { renderModules, renderProgramme } from "../../src/render/render.ts";
 import { millSite } from "./fixture.ts";
 
-const assets = { style: "assets/main.css", scripts: new Map() };
+const assets = { style: "assets/main.css", furtherStyle: "assets/further.css", scripts: new Map() };
 let outDir: string;
 let pages: Map<string, string>;
 
@@ -64,10 +64,7 @@ test("every link leads to a file, and to an element that is there", () => {
   let followed = 0;
   for (const [file, page] of pages) {
     for (const [, address] of page.matchAll(/(?:href|src)="([^"]*)"/g)) {
-      if (
-        /^(https:|data:)/.test(address!) ||
-        address === `${"../".repeat(file.split("/").length - 1)}assets/main.css`
-      )
+      if (/^(https:|data:)/.test(address!) || /^(?:\.\.\/)*assets\/(?:main|further)\.css$/.test(address!))
         continue;
       const [path = "", at] = address!.split("#");
       const target =
@@ -112,10 +109,20 @@ test("safety messages stand before the work of their step, the gravest first", (
   expect(places).toEqual([...places].sort((a, b) => a - b));
 });
 
-test("a hazard is met in full at its first step, in short at the next", () => {
-  expect(stepOf("main")).toContain("<li>Keep away.</li>");
-  expect(stepOf("constructor").split("<li>Keep away.</li>")).toHaveLength(2);
-  expect(stepOf("constructor")).toContain("How to avoid it");
+test("a hazard stands in full at the front; a step says how to avoid it, the first also what comes of it", () => {
+  expect(mill()).toMatch(
+    /id="s_hazard-pinch">[^§]*?You are hurt\.<\/strong><\/p>\n<ul><li>Keep away\.<\/li>/,
+  );
+  const inShort = 'Keep away. <a href="#s_hazard-pinch">More at the front</a>';
+  expect(stepOf("main")).toContain(`<strong>You are hurt.</strong> ${inShort}`);
+  expect(stepOf("constructor")).toContain(`<p>${inShort}`);
+});
+
+test("seen one at a time, each step has its hazards in full", () => {
+  const bench = pages.get("modules/mill/bench/index.html")!;
+  const [, ...steps] = bench.split('<section class="step"');
+  expect(steps[0]).toContain("<li>Keep away.</li>");
+  expect(steps.find((step) => step.startsWith(' id="constructor"'))).toContain("<li>Keep away.</li>");
 });
 
 test("what is noted at one step is printed again at the other", () => {
