@@ -1,7 +1,9 @@
+import { existsSync } from "node:fs";
 import { join, resolve } from "node:path";
 import type { BuildOptions, BuildResult } from "../build.ts";
 import { TargetRefused } from "../bundle/swap.ts";
 import { reportJson } from "../report/json.ts";
+import { counted } from "../report/text.ts";
 import { type Call, type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
 import { contentFolder, hasErrors, printReport } from "./content.ts";
 
@@ -34,14 +36,19 @@ export const build: Command = {
         output,
         failed ? reportJson(result.diagnostics) : { ...result.summary, ...reportJson(result.diagnostics) },
       );
-    else if (failed) output.err("Nothing is built; the last good site stands as it was.\n");
-    else
-      output.out(
-        `${result.summary.pages} pages of ${result.summary.modules} modules in ${result.summary.ms} ms: ${join(siteFolder(call), "index.html")}\n`,
-      );
+    else if (failed) output.err(failureWords(firstPage(call)));
+    else output.out(successWords(result, firstPage(call)));
     return failed ? 1 : 0;
   },
 };
+
+const firstPage = (call: Call): string => join(siteFolder(call), "index.html");
+
+const failureWords = (page: string): string =>
+  existsSync(page) ? "Nothing is built; the last good site stands as it was.\n" : "Nothing is built.\n";
+
+const successWords = ({ summary: { pages, modules, ms } }: BuildResult, page: string): string =>
+  `${counted(pages, "page")} of ${counted(modules, "module")} in ${ms} ms: ${page}\n`;
 
 /** The site folder of a call. Throws a WrongCall where building there would put an end to the content. */
 export function siteFolder(call: Call): string {

@@ -23,6 +23,10 @@ export interface Command {
   /** What follows the name, for the help text. */
   readonly usage: string;
   readonly options: Readonly<Record<string, OptionSpec>>;
+  /** How many words without an option may follow the name; none where it says nothing. */
+  readonly words?: number;
+  /** What the help text says below the options. */
+  readonly more?: () => string;
   run(call: Call, output: Output): Promise<ExitCode> | ExitCode;
 }
 
@@ -60,6 +64,8 @@ export function readCall(command: Command, args: readonly string[]): Call {
       allowPositionals: true,
       strict: true,
     });
+    const [extra] = positionals.slice(command.words ?? 0);
+    if (extra !== undefined) throw new WrongCall(extraWords(command, extra));
     const value = (name: string): unknown => values[name];
     return {
       positionals,
@@ -67,8 +73,20 @@ export function readCall(command: Command, args: readonly string[]): Call {
       flag: (name) => value(name) === true,
     };
   } catch (cause) {
+    if (cause instanceof WrongCall) throw cause;
     throw new WrongCall(`${firstSentence(cause)} See: benchwright help ${command.name}`);
   }
+}
+
+/** What a folder or an id without its option is likely to have been meant for. */
+const oftenBare: ReadonlySet<string | undefined> = new Set(["DIR", "ID"]);
+
+function extraWords({ name, options }: Command, extra: string): string {
+  const meant = Object.entries(options)
+    .filter(([, { value }]) => oftenBare.has(value))
+    .map(([option]) => `--${option} ${extra}`);
+  const hint = meant.length === 0 ? "" : ` Did you mean ${meant.join(" or ")}?`;
+  return `benchwright ${name} takes no "${extra}".${hint} See: benchwright help ${name}`;
 }
 
 function firstSentence(cause: unknown): string {

@@ -13,6 +13,7 @@ export function helpAll(commands: readonly Command[]): string {
     ...lines,
     "",
     "benchwright help COMMAND tells more of a command, benchwright help codes lists what check can find.",
+    "benchwright --version tells which edition this is.",
     "A command ends with 0 when done, 1 when the content or a file has errors, 2 when the call is wrong.",
     "",
   ].join("\n");
@@ -30,6 +31,7 @@ export function helpOne(command: Command): string {
     `Usage: benchwright ${command.name} ${command.usage}`,
     "",
     ...options,
+    ...(command.more === undefined ? [] : ["", command.more()]),
     "",
   ].join("\n");
 }

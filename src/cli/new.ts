@@ -1,80 +1,59 @@
 import { existsSync, mkdirSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
 import { contentFolder } from "./content.ts";
+import { starters } from "./starters/index.ts";
+import { programmeText } from "./starters/programme.ts";
+
+const calls = [...starters].map(([what, { id }]) => (id === undefined ? what : `${what} ${id}`));
 
 export const newCommand: Command = {
   name: "new",
-  summary: "starts a module that passes check",
-  usage: "module ID [--content DIR] [--json]",
+  summary: "starts a programme, module, sheet or quiz that passes check",
+  usage: "WHAT [ID] [--content DIR] [--json]",
+  words: 2,
   options: { content: contentOption, json: jsonOption },
+  more: () =>
+    ["WHAT is one of", ...calls.map((call) => `  ${call}`), "No file that exists is written over."].join(
+      "\n",
+    ),
   run(call, output) {
-    const [what, id, ...more] = call.positionals;
-    if (what !== "module" || id === undefined || more.length > 0)
-      throw new WrongCall("Say: benchwright new module ID");
-    if (!/^[a-z][a-z0-9-]*$/.test(id))
-      throw new WrongCall(
-        `"${id}" is not a good id: use lower-case letters, digits and hyphens, beginning with a letter.`,
-      );
     const content = contentFolder(call);
-    const folder = join(content, "modules", id);
-    if (existsSync(folder)) throw new WrongCall(`${folder} exists already.`);
-    const file = join(folder, "module.md");
-    mkdirSync(folder, { recursive: true });
-    writeFileSync(file, template(id));
-    const programme = join(content, "programme.yaml");
-    const files = existsSync(programme) ? [file] : [file, programme];
-    if (files.length > 1) writeFileSync(programme, "name: Our workshop\nsession: 2 h 30 min\npass: 80 %\n");
-    if (call.flag("json")) printJson(output, { file, files });
-    else output.out(`Written: ${files.join(", ")}\nFill it in; benchwright check tells what is amiss.\n`);
+    const files = filesOf(call.positionals, content);
+    const written = writeAll(files, content);
+    if (call.flag("json")) printJson(output, { file: written[0], files: written });
+    else output.out(`Written: ${written.join(", ")}\nFill it in; benchwright check tells what is amiss.\n`);
     return 0;
   },
 };
 
-const titleOf = (id: string): string => `${id[0]!.toUpperCase()}${id.slice(1).replaceAll("-", " ")}`;
+function filesOf([what, id]: readonly string[], content: string): ReadonlyMap<string, string> {
+  const starter = starters.get(what ?? "");
+  if (starter === undefined || (starter.id === undefined) !== (id === undefined))
+    throw new WrongCall(
+      `Say one of these:\n${calls
+        .map((words) => `  benchwright new ${words}\n`)
+        .join("")
+        .trimEnd()}`,
+    );
+  if (id !== undefined && !/^[a-z][a-z0-9-]*$/.test(id))
+    throw new WrongCall(
+      `"${id}" is not a good id: use lower-case letters, digits and hyphens, beginning with a letter.`,
+    );
+  const files = new Map(starter.files(id ?? "", content));
+  if (!existsSync(join(content, "programme.yaml"))) files.set("programme.yaml", programmeText);
+  return files;
+}
 
-const template = (id: string): string => `---
-title: ${titleOf(id)}
-summary: What this module is for, in one sentence.
-revision: 1
-parts:
-  cover: {name: cover, held-by: [cover-screws], covers: [works]}
-  works: {name: works}
-fasteners:
-  cover-screws: {name: cover screws, count: 2, drive: slotted, keep: tray A}
----
-
-What this module is about, in a few sentences.
-
-## Take the cover off
-
-\`\`\`yaml step
-id: cover-off
-remove: [cover-screws, cover]
-time: 5 min
-check: the works can be seen
-\`\`\`
-
-How it is done.
-
-## Clean the works
-
-\`\`\`yaml step
-id: clean-works
-work: [works]
-time: 10 min
-\`\`\`
-
-How it is done.
-
-## Put the cover back
-
-\`\`\`yaml step
-id: cover-on
-refit: [cover, cover-screws]
-tighten: [cover-screws]
-time: 5 min
-\`\`\`
-
-How it is done.
-`;
+/** Writes all files or, where one of them exists, none. Returns where they are. */
+function writeAll(files: ReadonlyMap<string, string>, content: string): string[] {
+  const places = [...files].map(([path, text]) => [join(content, path), text] as const);
+  const taken = places.find(([file]) => existsSync(file));
+  if (taken !== undefined) throw new WrongCall(`${taken[0]} exists already; nothing is written.`);
+  for (const [file, text] of places) {
+    mkdirSync(dirname(file), { recursive: true });
+    // "wx" refuses a file that has come to exist meanwhile.
+    writeFileSync(file, text, { flag: "wx" });
+  }
+  return places.map(([file]) => file);
+}

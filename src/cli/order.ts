@@ -16,6 +16,7 @@ import {
 } from "./command.ts";
 import { soundContent } from "./content.ts";
 import { readGraphFile, readJson } from "./graph-file.ts";
+import { countWords } from "./order-count.ts";
 
 export const order: Command = {
   name: "order",
@@ -39,11 +40,20 @@ export const order: Command = {
   },
   run(call, output) {
     const given = call.text("given");
-    if ((given === undefined) === !call.flag("count")) throw new WrongCall("Give either --given or --count.");
+    if ((given === undefined) === !call.flag("count"))
+      throw new WrongCall(`Give either --given or --count.${example(call)}`);
     const graph = graphFor(call);
     return given === undefined ? count(graph, call, output) : answer(graph, readGiven(given), call, output);
   },
 };
+
+/** The call as it might have been meant. */
+function example(call: Call): string {
+  const id = call.text("module");
+  const of = id === undefined ? "--graph FILE" : `--module ${id}`;
+  const calls = [`${of} --given first-step,second-step,third-step`, `${of} --count`];
+  return ` For example:\n${calls.map((words) => `  benchwright order ${words}\n`).join("")}The words after --given are the ids of the steps, in the order to be judged.`;
+}
 
 function graphFor(call: Call): Graph {
   const file = call.text("graph");
@@ -127,13 +137,6 @@ function count(graph: Graph, call: Call, output: Output): ExitCode {
   const { steps, width, height, orders, chance } = counted;
   if (call.flag("json"))
     printJson(output, { steps, width, height, orders: orders === null ? null : String(orders), chance });
-  else {
-    output.out(`steps   ${steps}\nwidth   ${width}\nheight  ${height}\n`);
-    output.out(
-      orders === null
-        ? "orders  too many to count: the procedure has more than 2,000,000 stages in which it can stand\n"
-        : `orders  ${orders}\nchance  ${chance}\n`,
-    );
-  }
+  else output.out(`${countWords(counted)}\n`);
   return 0;
 }

@@ -7,6 +7,7 @@ import { newCommand } from "./new.ts";
 import { order } from "./order.ts";
 import { schema } from "./schema.ts";
 import { serve } from "./serve.ts";
+import { version } from "./version.ts";
 
 const commands: readonly Command[] = [check, build, serve, newCommand, order, schema];
 
@@ -17,6 +18,7 @@ export async function run(args: readonly string[], output: Output): Promise<Exit
   const [name, ...rest] = args;
   try {
     if (name === undefined || asksForHelp.has(name)) return help(rest[0], output);
+    if (name === "--version") return version(output);
     const command = find(name);
     if (rest.some((word) => word === "--help" || word === "-h")) return help(name, output);
     return await command.run(readCall(command, rest), output);

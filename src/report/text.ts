@@ -29,7 +29,8 @@ export function summary(diagnostics: readonly Diagnostic[]): string {
   return `${counted(errors, "error")}, ${counted(warnings, "warning")}`;
 }
 
-const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? "" : "s"}`;
+/** "1 error", "2 errors". */
+export const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? "" : "s"}`;
 
 export function countSeverities(diagnostics: readonly Diagnostic[]): { errors: number; warnings: number } {
   const errors = diagnostics.filter(({ severity }) => severity === "error").length;

@@ -4,7 +4,9 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { run } from "../../src/cli/run.ts";
 import { codes } from "../../src/model/codes.ts";
-import { changed, soundFiles, temporaryFolder, writeFolder } from "../support/content-folder.ts";
+import { changed, soundFiles, temporaryFolder, withoutFile, writeFolder } from "../support/content-folder.ts";
+import { projectDir } from "../support/project.ts";
+import { treeOf } from "../support/tree.ts";
 
 async function call(...args: string[]) {
   const heard = { out: [] as string[], err: [] as string[] };
@@ -38,6 +40,11 @@ describe("help and wrong calls", () => {
     expect((await call()).out).toBe(all.out);
   });
 
+  test("help schema names the schemas", async () => {
+    const { out } = await call("help", "schema");
+    expect(out).toContain("programme, module, step, quiz, tool, substance, hazard");
+  });
+
   test("help codes lists the whole catalogue", async () => {
     const { code, out } = await call("help", "codes");
     expect(code).toBe(0);
@@ -56,13 +63,26 @@ describe("help and wrong calls", () => {
     [["check", "--content"], "benchwright help check"],
     [["serve", "--port", "many"], "--port many"],
     [["new", "module"], "benchwright new module ID"],
+    [["new", "programme", "ours"], "benchwright new programme\n"],
+    [["new", "quiz", "box", "more"], 'takes no "more"'],
     [["new", "module", "Bad Id"], "is not a good id"],
     [["schema", "nothing"], 'There is no schema "nothing"'],
+    [["schema", "quiz", "tool"], 'takes no "tool"'],
+    [["check", "nosuch"], 'benchwright check takes no "nosuch". Did you mean --content nosuch?'],
+    [["build", "/tmp/elsewhere"], "Did you mean --content /tmp/elsewhere or --to /tmp/elsewhere?"],
+    [["serve", "here"], 'takes no "here"'],
+    [["order", "box"], "Did you mean --module box or --content box?"],
+    [["order", "--module", "box"], "benchwright order --module box --given first-step,second-step"],
     [["order", "--graph", "x.json"], "--given or --count"],
     [["order", "--count"], "--graph or --module"],
   ])("%j is a wrong call", async (args, says) => {
     expect(await call(...args)).toMatchObject({ code: 2, out: "", err: expect.stringContaining(says) });
   });
+});
+
+test("--version tells the package's version", async () => {
+  const { version } = JSON.parse(readFileSync(`${projectDir}/package.json`, "utf8")) as { version: string };
+  expect(await call("--version")).toMatchObject({ code: 0, out: `${version}\n`, err: "" });
 });
 
 describe("check", () => {
@@ -129,22 +149,53 @@ describe("check", () => {
 });
 
 describe("new", () => {
-  test("writes a module that passes check without a warning, into a new folder too", async () => {
-    for (const folder of [sound(), join(temporaryFolder(), "content")]) {
-      expect(await call("new", "module", "bench-drill", "--content", folder)).toMatchObject({
-        code: 0,
-        err: "",
-      });
-      expect((await call("check", "--json", "--content", folder)).json()).toEqual({
-        errors: 0,
-        warnings: 0,
-        diagnostics: [],
-      });
-      expect(await call("new", "module", "bench-drill", "--content", folder)).toMatchObject({
-        code: 2,
-        err: expect.stringContaining("exists already"),
-      });
-    }
+  const spotless = { errors: 0, warnings: 0, diagnostics: [] };
+  const checked = async (folder: string) => (await call("check", "--json", "--content", folder)).json();
+
+  test.each([["module"], ["tool"], ["substance"], ["hazard"]])(
+    "%s ID passes check without a warning, in a new folder too, and is never written over",
+    async (what) => {
+      for (const folder of [sound(), join(temporaryFolder(), "content")]) {
+        const args = ["new", what, "bench-drill", "--content", folder];
+        expect(await call(...args)).toMatchObject({ code: 0, err: "" });
+        expect(await checked(folder)).toEqual(spotless);
+        expect(await call(...args)).toMatchObject({
+          code: 2,
+          err: expect.stringContaining("exists already"),
+        });
+      }
+    },
+  );
+
+  test("a programme has a tool, a hazard and a module with a quiz, and passes check without a warning", async () => {
+    const folder = join(temporaryFolder(), "content");
+    const args = ["new", "programme", "--content", folder];
+    expect(await call(...args)).toMatchObject({ code: 0, err: "" });
+    expect(await checked(folder)).toEqual(spotless);
+    expect([...treeOf(folder).keys()].map((path) => path.split("/")[1]).sort()).toEqual([
+      "hazards",
+      "modules",
+      "modules",
+      "programme.yaml",
+      "tools",
+    ]);
+    const before = treeOf(folder);
+    expect(await call(...args)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining("nothing is written"),
+    });
+    expect(treeOf(folder)).toEqual(before);
+  });
+
+  test("a quiz for a module that has none", async () => {
+    const folder = writeFolder(withoutFile("modules/box/quiz.yaml"));
+    expect(await call("new", "quiz", "box", "--content", folder)).toMatchObject({ code: 0, err: "" });
+    expect(await checked(folder)).toEqual(spotless);
+    expect(await call("new", "quiz", "box", "--content", folder)).toMatchObject({ code: 2 });
+    expect(await call("new", "quiz", "bix", "--content", folder)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('no module "bix"'),
+    });
   });
 });
 
@@ -219,6 +270,19 @@ describe("order", () => {
       orders: "1",
       chance: 1 / 6,
     });
+  });
+
+  test("--count in words: what each figure means, and the chance as one in so many", async () => {
+    const free = graph('{"steps": ["a", "b", "c"], "before": []}');
+    expect((await call("order", "--graph", free, "--count")).out).toMatch(
+      /^width +3 +the most steps of which none has to come before another\n.*\norders +6 .*\nchance +1 in 1 /m,
+    );
+    // 30! = 265252859812191058636308480000000 (OEIS A000142): one order of a chain of 30 is right.
+    const names = Array.from({ length: 30 }, (_, i) => `s${i}`);
+    const long = graph(
+      JSON.stringify({ steps: names, before: names.slice(1).map((name, i) => [names[i], name]) }),
+    );
+    expect((await call("order", "--graph", long, "--count")).out).toMatch(/^chance +1 in 2\.7e32 /m);
   });
 
   test("a module of the content folder", async () => {
@@ -307,6 +371,14 @@ describe("build", () => {
     expect(json()).toMatchObject({ errors: expect.any(Number), diagnostics: expect.any(Array) });
     expect(readFileSync(join(site, "index.html"), "utf8")).toBe(before);
     expect(readdirSync(join(site, ".."))).toEqual(["site"]);
+    expect((await call("build", "--content", faulty(), "--to", site)).err).toContain("the last good site");
+  });
+
+  test("speaks of a last good site only where there is one, and counts one module as one", async () => {
+    const site = join(temporaryFolder(), "site");
+    expect((await call("build", "--content", faulty(), "--to", site)).err).toMatch(/\nNothing is built\.\n$/);
+    const { out } = await call("build", "--content", sound(), "--to", site);
+    expect(out).toMatch(/^\d+ pages of 1 module in \d+ ms: /);
   });
 
   test("--json tells pages, modules and milliseconds", async () => {

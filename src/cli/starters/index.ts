@@ -1,0 +1,45 @@
+/** What `new` can begin, one row each. */
+import { modulePath } from "../../model/link.ts";
+import { read } from "../../read/read.ts";
+import { WrongCall } from "../command.ts";
+import { moduleText } from "./module.ts";
+import { programmeFiles } from "./programme.ts";
+import { quizText } from "./quiz.ts";
+import { hazardText, substanceText, toolText } from "./sheets.ts";
+import type { StarterFiles } from "./starter.ts";
+
+interface Starter {
+  /** What the id is called in a call; undefined where there is none. */
+  readonly id: string | undefined;
+  files(id: string, content: string): StarterFiles;
+}
+
+const one = (path: (id: string) => string, text: (id: string) => string): Starter => ({
+  id: "ID",
+  files: (id) => new Map([[path(id), text(id)]]),
+});
+
+export const starters: ReadonlyMap<string, Starter> = new Map([
+  ["programme", { id: undefined, files: () => programmeFiles }],
+  ["module", one(modulePath, (id) => moduleText(id))],
+  ["tool", one((id) => `tools/${id}.md`, toolText)],
+  ["substance", one((id) => `substances/${id}.md`, substanceText)],
+  ["hazard", one((id) => `hazards/${id}.md`, hazardText)],
+  ["quiz", { id: "MODULE", files: quizFiles }],
+]);
+
+/** Its questions send the reader to the module's first step, or to its page where it has none. */
+function quizFiles(module: string, content: string): StarterFiles {
+  const path = modulePath(module);
+  const { reading } = read(content, { wants: (one) => one === path });
+  const [source] = reading.sources;
+  if (source === undefined)
+    throw new WrongCall(`There is no module "${module}" in ${content}. See: benchwright help new`);
+  const step = source.sections.flatMap(({ steps }) => steps.map(idOf)).find((id) => id !== undefined);
+  return new Map([[`modules/${module}/quiz.yaml`, quizText(step === undefined ? "module.md" : `#${step}`)]]);
+}
+
+function idOf({ value }: { readonly value: unknown }): string | undefined {
+  const id = (value as { id?: unknown } | null | undefined)?.id;
+  return typeof id === "string" ? id : undefined;
+}
