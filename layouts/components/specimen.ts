@@ -1,9 +1,11 @@
 /** How to read an operation sheet, shown with a real tray of the programme. */
+
+import type { TrayAccount } from "../../src/engine/procedure/tray-account.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { ModuleCard } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
 import { type Html, html } from "../html.ts";
-import { type TrayAccount, trayAccounts } from "../tray/account.ts";
+import { trayAccounts } from "../tray/account.ts";
 import { tray } from "../tray/tray.ts";
 
 /** Undefined for a programme without steps. */

@@ -1,11 +1,11 @@
 /** One step: its number in the margin, what guards it, what is done, what is checked; beside it the tray. */
 import type { Tray } from "../../src/engine/procedure/tray.ts";
+import type { TrayAccount } from "../../src/engine/procedure/tray-account.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { ModuleStep } from "../../src/model/module.ts";
 import type { ModuleView, StepView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
 import { type Html, html, join } from "../html.ts";
-import type { TrayAccount } from "../tray/account.ts";
 import { tray } from "../tray/tray.ts";
 import { duration } from "../words.ts";
 import { acts } from "./acts.ts";

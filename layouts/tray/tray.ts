@@ -1,6 +1,7 @@
 /** The tray beside a step: a ruled ledger of what is off the machine once the step is done. */
+
+import type { Entry, StateEntry, TrayAccount } from "../../src/engine/procedure/tray-account.ts";
 import { type Html, html } from "../html.ts";
-import type { Entry, StateEntry, TrayAccount } from "./account.ts";
 
 /** Draws an account; `number` is that of the step after which it holds. */
 export function tray(account: TrayAccount, number: number): Html {

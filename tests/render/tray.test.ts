@@ -1,9 +1,10 @@
 /** The printed account, against one kept by hand for the mill of the fixture. */
 import { expect, test } from "vitest";
 import { acts } from "../../layouts/components/acts.ts";
-import { type Entry, trayAccounts } from "../../layouts/tray/account.ts";
+import { trayAccounts } from "../../layouts/tray/account.ts";
 import { tray } from "../../layouts/tray/tray.ts";
 import { startingTray } from "../../src/engine/procedure/tray.ts";
+import type { Entry } from "../../src/engine/procedure/tray-account.ts";
 import { millSite } from "./fixture.ts";
 
 const shown = ({ name, count, change }: Entry) =>

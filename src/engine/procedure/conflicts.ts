@@ -33,7 +33,7 @@ function readBy(touch: Touch, relations: Relations): string[] {
     ? parts([...touch.under, ...touch.lies, ...(part === undefined ? [] : [part.id])])
     : [];
   if (part === undefined || touch.kind === "work") return place;
-  const rivals = [...relations.procedure.parts.keys()].filter((id) => relations.isReplacement(id, part.id));
+  const rivals = [...relations.machine.parts.keys()].filter((id) => relations.isReplacement(id, part.id));
   return [...place, ...parts(rivals), ...[...part.heldBy.keys()].map((id) => `set ${id}`)];
 }
 

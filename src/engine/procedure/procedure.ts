@@ -77,6 +77,9 @@ export interface Step {
   readonly stop: boolean;
 }
 
+/** What of a step the walk looks at. */
+export type Work = Pick<Step, "id" | "acts" | "makes" | "through" | "while">;
+
 /** What the module says is left so at the end: a part off, some of a set out or slack. */
 export interface Left {
   readonly out: number;
@@ -86,11 +89,15 @@ export interface Left {
   readonly to: string | undefined;
 }
 
-/** A whole procedure. Steps stand in the written order, which is one right order. */
-export interface Procedure {
+/** What the steps work on. */
+export interface Machine {
   readonly parts: ReadonlyMap<string, Part>;
   readonly fasteners: ReadonlyMap<string, FastenerSet>;
   readonly states: ReadonlyMap<string, StateVariable>;
+}
+
+/** A whole procedure. Steps stand in the written order, which is one right order. */
+export interface Procedure extends Machine {
   readonly steps: readonly Step[];
   /** What may be off or slack at the end; a part that stays off has `out: 1`. */
   readonly leaves: ReadonlyMap<string, Left>;

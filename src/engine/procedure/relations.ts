@@ -1,8 +1,8 @@
-/** What lies in what, what holds what and what covers what, looked up once for a procedure. */
-import type { Part, Procedure } from "./procedure.ts";
+/** What lies in what, what holds what and what covers what, looked up once. */
+import type { Machine, Part } from "./procedure.ts";
 
 export interface Relations {
-  readonly procedure: Procedure;
+  readonly machine: Machine;
   part(id: string): Part | undefined;
   /** The name of a part or fastener set with its article: "the motor board". */
   the(id: string): string;
@@ -50,21 +50,21 @@ function inherit(part: Part, parts: ReadonlyMap<string, Part>): Part {
   };
 }
 
-/** Looks the relations of a procedure up. O(parts²) time and memory at worst. */
-export function relationsOf(procedure: Procedure): Relations {
-  const parts = withReplacements(procedure.parts);
+/** Looks the relations of parts and fastener sets up. O(parts²) time and memory at worst. */
+export function relationsOf(machine: Machine): Relations {
+  const parts = withReplacements(machine.parts);
   const chains = new Map([...parts.keys()].map((id) => [id, chainOf(id, parts)]));
   const chain = (id: string): readonly string[] => chains.get(id) ?? [];
   const held = heldParts(parts);
   const heldBy = (set: string): readonly string[] => held.get(set) ?? [];
-  const places = placesOf(procedure, chain, heldBy);
+  const places = placesOf(machine, chain, heldBy);
   const hidden = new Map([...parts.values()].map((part) => [part.id, hiddenBy(part, parts, chain, places)]));
   const covers = invert(hidden);
   return {
-    procedure,
+    machine,
     part: (id) => parts.get(id),
-    the: (id) => `the ${procedure.parts.get(id)?.name ?? procedure.fasteners.get(id)?.name ?? id}`,
-    isPlural: (id) => (procedure.fasteners.get(id)?.count ?? 1) > 1,
+    the: (id) => `the ${machine.parts.get(id)?.name ?? machine.fasteners.get(id)?.name ?? id}`,
+    isPlural: (id) => (machine.fasteners.get(id)?.count ?? 1) > 1,
     chain,
     holds: (set, part) => parts.get(part)?.heldBy.has(set) ?? false,
     heldBy,
@@ -90,13 +90,13 @@ function heldParts(parts: ReadonlyMap<string, Part>): Map<string, string[]> {
 
 /** A set lies where the parts lie that it holds; those parts count as its place too. */
 function placesOf(
-  procedure: Procedure,
+  machine: Machine,
   chain: (id: string) => readonly string[],
   heldBy: (set: string) => readonly string[],
 ): Map<string, Set<string>> {
   const places = new Map<string, Set<string>>();
-  for (const id of procedure.parts.keys()) places.set(id, new Set(chain(id).slice(1)));
-  for (const id of procedure.fasteners.keys())
+  for (const id of machine.parts.keys()) places.set(id, new Set(chain(id).slice(1)));
+  for (const id of machine.fasteners.keys())
     places.set(id, new Set(heldBy(id).flatMap((part) => chain(part))));
   return places;
 }

@@ -1,5 +1,5 @@
 /** The tray: the account of what is off the machine, what is slack and which state holds. */
-import type { Procedure } from "./procedure.ts";
+import type { Machine } from "./procedure.ts";
 
 /** Of one fastener set: tight + slack + out = its count. */
 export interface Counts {
@@ -16,13 +16,13 @@ export interface Tray {
 }
 
 /** The tray before the first step: every part on but those that take another's place, every screw tight. */
-export function startingTray(procedure: Procedure): Tray {
-  const parts = [...procedure.parts.values()];
+export function startingTray(machine: Machine): Tray {
+  const parts = [...machine.parts.values()];
   return {
     parts: new Set(parts.filter((part) => part.replaces !== undefined).map((part) => part.id)),
     sets: new Map(
-      [...procedure.fasteners.values()].map((set) => [set.id, { tight: set.count, slack: 0, out: 0 }]),
+      [...machine.fasteners.values()].map((set) => [set.id, { tight: set.count, slack: 0, out: 0 }]),
     ),
-    states: new Map([...procedure.states.values()].map((state) => [state.id, state.starts])),
+    states: new Map([...machine.states.values()].map((state) => [state.id, state.starts])),
   };
 }

@@ -3,7 +3,7 @@
 import { fastenerActs } from "./fastener-acts.ts";
 import type { Fault } from "./fault.ts";
 import { placeOfAct } from "./place.ts";
-import type { Act, ActKind, Hold, Part, Procedure, Step } from "./procedure.ts";
+import type { Act, ActKind, Hold, Machine, Part, Procedure, Work } from "./procedure.ts";
 import { type Relations, relationsOf } from "./relations.ts";
 import { type Counts, startingTray, type Tray } from "./tray.ts";
 
@@ -17,7 +17,7 @@ export interface Walk {
  * Walks the steps in `order` (the written order where none is given). A fault does not end the walk: the act is done as
  * far as it can be, so that later faults are found too. O(acts · covers) time.
  */
-export function walk(procedure: Procedure, order: readonly Step[] = procedure.steps): Walk {
+export function walk(procedure: Procedure, order: readonly Work[] = procedure.steps): Walk {
   const walker = startWalk(procedure);
   const trays = order.map((step) => {
     walker.do(step);
@@ -29,15 +29,15 @@ export function walk(procedure: Procedure, order: readonly Step[] = procedure.st
 /** A walk under way, a step at a time. */
 export interface Walker {
   readonly faults: Fault[];
-  do(step: Step): void;
+  do(step: Work): void;
   tray(): Tray;
 }
 
 /** Begins a walk at the starting tray. */
-export function startWalk(procedure: Procedure): Walker {
-  const start = startingTray(procedure);
+export function startWalk(machine: Machine): Walker {
+  const start = startingTray(machine);
   const bench: Bench = {
-    relations: relationsOf(procedure),
+    relations: relationsOf(machine),
     off: new Set(start.parts),
     sets: new Map(start.sets),
     states: new Map(start.states),
@@ -58,7 +58,7 @@ interface Bench {
   readonly faults: Fault[];
 }
 
-function doStep(step: Step, bench: Bench): void {
+function doStep(step: Work, bench: Bench): void {
   for (const cover of step.through) {
     if (bench.off.has(cover)) bench.faults.push({ step: step.id, kind: "cover-off", cover });
   }
@@ -72,19 +72,19 @@ function doStep(step: Step, bench: Bench): void {
   for (const [state, value] of step.makes) bench.states.set(state, value);
 }
 
-function needState(step: Step, state: string, needed: string, part: string, bench: Bench): void {
+function needState(step: Work, state: string, needed: string, part: string, bench: Bench): void {
   const value = bench.states.get(state) ?? "";
   if (value !== needed) bench.faults.push({ step: step.id, kind: "wrong-state", state, value, needed, part });
 }
 
-function findCover(step: Step, act: Act, { relations, off, faults }: Bench): void {
+function findCover(step: Work, act: Act, { relations, off, faults }: Bench): void {
   for (const cover of placeOfAct(act.kind, act.target, relations, off).under) {
     if (step.through.includes(cover) || off.has(cover)) continue;
     faults.push({ step: step.id, kind: "cover-on", cover, act: act.kind, target: act.target });
   }
 }
 
-const partActs: Partial<Record<ActKind, (step: Step, part: Part, bench: Bench) => void>> = {
+const partActs: Partial<Record<ActKind, (step: Work, part: Part, bench: Bench) => void>> = {
   remove(step, part, bench) {
     if (bench.off.has(part.id)) bench.faults.push({ step: step.id, kind: "part-off", part: part.id });
     findHolds(step, part, "still-held", bench);
@@ -103,12 +103,12 @@ const partActs: Partial<Record<ActKind, (step: Step, part: Part, bench: Bench) =
 };
 
 function findRival(part: Part, { relations, off }: Bench): string | undefined {
-  for (const id of relations.procedure.parts.keys())
+  for (const id of relations.machine.parts.keys())
     if (relations.isReplacement(part.id, id) && !off.has(id)) return id;
   return undefined;
 }
 
-function findHolds(step: Step, part: Part, kind: "still-held" | "in-the-way", bench: Bench): void {
+function findHolds(step: Work, part: Part, kind: "still-held" | "in-the-way", bench: Bench): void {
   for (const [set, hold] of part.heldBy) {
     const counts = bench.sets.get(set);
     if (counts === undefined || isFree(counts, hold)) continue;
@@ -119,7 +119,7 @@ function findHolds(step: Step, part: Part, kind: "still-held" | "in-the-way", be
 const isFree = (counts: Counts, hold: Hold): boolean =>
   counts.out >= hold.out && counts.out + counts.slack >= hold.out + hold.slack;
 
-function doFasteners(step: Step, act: Act, bench: Bench): void {
+function doFasteners(step: Work, act: Act, bench: Bench): void {
   const counts = bench.sets.get(act.target);
   if (act.kind === "work" || counts === undefined) return;
   const rule = fastenerActs[act.kind];

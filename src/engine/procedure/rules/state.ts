@@ -20,8 +20,8 @@ export const state: Rule = {
   },
 };
 
-const name = (touch: Touch, { procedure }: Relations): string =>
-  procedure.states.get(touch.target)?.name ?? touch.target;
+const name = (touch: Touch, { machine }: Relations): string =>
+  machine.states.get(touch.target)?.name ?? touch.target;
 
 const whatFor = (touch: Touch, { the }: Relations): string =>
   touch.part === "" ? "" : ` before ${the(touch.part)} comes off or goes on`;
