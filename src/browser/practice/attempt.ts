@@ -1,8 +1,8 @@
 /** One go at a practice, as it is kept in the browser. */
 import type { Graph } from "../../engine/procedure/graph.ts";
+import { startingOrder } from "../../engine/procedure/starting-order.ts";
 import { readOrder } from "../arranging/order.ts";
 import { fieldsOf } from "../page/store.ts";
-import { startingOrder } from "./starting-order.ts";
 
 export interface Attempt {
   readonly order: readonly string[];

@@ -1,6 +1,6 @@
-import { answerOrder } from "../../engine/procedure/answer-order.ts";
-import type { Graph } from "../../engine/procedure/graph.ts";
-import { shuffle } from "../../engine/quiz/shuffle.ts";
+import { shuffle } from "../quiz/shuffle.ts";
+import { answerOrder } from "./answer-order.ts";
+import type { Graph } from "./graph.ts";
 
 /** An order drawn by the seed that is not right already: a right one is turned round, which breaks every pair. */
 export function startingOrder(graph: Graph, seed: string): string[] {
