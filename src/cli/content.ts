@@ -2,10 +2,11 @@
 import { resolve } from "node:path";
 import type { Content } from "../model/content.ts";
 import { type Diagnostic, sortDiagnostics } from "../model/diagnostic.ts";
+import type { Module } from "../model/module.ts";
 import { read } from "../read/read.ts";
 import { reportText } from "../report/text.ts";
 import { validate } from "../validate/validate.ts";
-import { BadInput, type Call, type Output } from "./command.ts";
+import { BadInput, type Call, type Output, WrongCall } from "./command.ts";
 
 export interface Checked {
   readonly content: Content;
@@ -26,6 +27,15 @@ export function checkContent(folder: string): Checked {
 
 export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
   diagnostics.some(({ severity }) => severity === "error");
+
+/** A module of sound content, and the content. */
+export function soundModule(call: Call, id: string): { readonly content: Content; readonly module: Module } {
+  const content = soundContent(call);
+  const module = content.modules.get(id);
+  if (module !== undefined) return { content, module };
+  const known = [...content.modules.keys()].sort().join(", ");
+  throw new WrongCall(`There is no module "${id}"; there are ${known}.`);
+}
 
 /** Content free of errors; throws a BadInput that carries the report otherwise. */
 export function soundContent(call: Call): Content {

@@ -8,7 +8,12 @@ const sizeLimit = 20 * 1024 * 1024;
 
 /** Throws a BadInput that lists everything wrong with the file. */
 export function readGraphFile(file: string): Precedence {
-  const precedence = graphFrom(readJson(file), file);
+  return soundPrecedence(readJson(file), file);
+}
+
+/** The precedence graph in the value that `file` holds, free of faults. Throws a BadInput that lists them. */
+export function soundPrecedence(value: unknown, file: string): Precedence {
+  const precedence = graphFrom(value, file);
   const problems = checkPrecedence(precedence).filter(({ kind }) => kind !== "duplicate-pair");
   if (problems.length > 0)
     throw new BadInput(

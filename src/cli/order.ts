@@ -14,7 +14,7 @@ import {
   printJson,
   WrongCall,
 } from "./command.ts";
-import { soundContent } from "./content.ts";
+import { soundModule } from "./content.ts";
 import { readGraphFile, readJson } from "./graph-file.ts";
 import { countWords } from "./order-count.ts";
 
@@ -64,13 +64,8 @@ function graphFor(call: Call): Graph {
   return graph;
 }
 
-function moduleGraph(id: string, call: Call): GraphOrCycle {
-  const { modules } = soundContent(call);
-  const module = modules.get(id);
-  if (module === undefined)
-    throw new WrongCall(`There is no module "${id}"; there are ${[...modules.keys()].sort().join(", ")}.`);
-  return graphOfProcedure(module.procedure);
-}
+const moduleGraph = (id: string, call: Call): GraphOrCycle =>
+  graphOfProcedure(soundModule(call, id).module.procedure);
 
 /** A duplicate in an order is a wrong call. */
 function readGiven(given: string): string[] {

@@ -5,11 +5,12 @@ import { BadInput, type Command, type ExitCode, type Output, readCall, WrongCall
 import { helpAll, helpCodes, helpOne } from "./help.ts";
 import { newCommand } from "./new.ts";
 import { order } from "./order.ts";
+import { plan } from "./plan.ts";
 import { schema } from "./schema.ts";
 import { serve } from "./serve.ts";
 import { version } from "./version.ts";
 
-const commands: readonly Command[] = [check, build, serve, newCommand, order, schema];
+const commands: readonly Command[] = [check, build, serve, newCommand, order, plan, schema];
 
 const asksForHelp = new Set(["help", "--help", "-h"]);
 
