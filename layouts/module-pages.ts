@@ -2,7 +2,7 @@
 import type { ModuleCard } from "../src/model/site.ts";
 
 export interface ModulePage {
-  readonly kind: "bench" | "practice" | "quiz";
+  readonly kind: "bench" | "practice" | "dry-run" | "quiz";
   readonly name: string;
   /** What one does there. */
   readonly phrase: string;
@@ -21,6 +21,12 @@ export const modulePages: readonly ModulePage[] = [
     name: "Practice",
     phrase: "Practise the order",
     has: ({ practices }) => practices > 0,
+  },
+  {
+    kind: "dry-run",
+    name: "Dry run",
+    phrase: "Perform it on paper",
+    has: ({ steps }) => steps.length > 1,
   },
   { kind: "quiz", name: "Quiz", phrase: "Sit the quiz", has: ({ questions }) => questions > 0 },
 ];

@@ -9,6 +9,7 @@ const kindNames: SearchPageData["kinds"] = {
   module: "module",
   bench: "bench view",
   practice: "practice",
+  "dry-run": "dry run",
   quiz: "quiz",
   tool: "tool",
   substance: "substance",

@@ -1,7 +1,10 @@
 /** What a page hands to its script, as the JSON of its data block. */
+import type { PackedProcedure } from "../engine/procedure/packed.ts";
 import type { Precedence } from "../engine/procedure/precedence.ts";
 import type { Question } from "../engine/quiz/kinds.ts";
 import type { PageKind } from "./address.ts";
+import type { Mistake } from "./module.ts";
+import type { SignalWord } from "./sheet.ts";
 
 /** Names what a page keeps in the browser: what was kept of an earlier revision is not taken up. */
 export interface Kept {
@@ -25,6 +28,32 @@ export interface PracticeTask {
 
 export interface PracticeData extends Kept {
   readonly practices: readonly PracticeTask[];
+}
+
+/** A step with what could come of it when it is taken at the wrong time. */
+export interface DryRunStep extends NamedStep {
+  /** Its place on the operation sheet. */
+  readonly href: string;
+  /** Ids of hazards, gravest first. */
+  readonly hazards: readonly string[];
+  readonly mistakes: readonly Mistake[];
+}
+
+export interface DryRunHazard {
+  readonly id: string;
+  readonly title: string;
+  readonly signal: SignalWord;
+  readonly consequence: string;
+  readonly href: string;
+}
+
+export interface DryRunData extends Kept {
+  /** In the written order. */
+  readonly steps: readonly DryRunStep[];
+  /** Those that steps name. */
+  readonly hazards: readonly DryRunHazard[];
+  readonly precedence: Precedence;
+  readonly procedure: PackedProcedure;
 }
 
 /** A link to what to read again, with its words. */

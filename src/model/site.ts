@@ -100,6 +100,6 @@ export interface Assets {
   readonly style: string;
   /** Besides `style`, for all pages but operation sheets. */
   readonly furtherStyle: string;
-  /** By entry: "read", "bench", "practice", "quiz", "search". */
+  /** By entry: "read", "bench", "practice", "dry-run", "quiz", "search". */
   readonly scripts: ReadonlyMap<string, string>;
 }

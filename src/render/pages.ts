@@ -1,6 +1,7 @@
 /** Every page of the site, and what makes it. */
 import type { Book } from "../../layouts/book.ts";
 import { benchPage } from "../../layouts/interactive/bench.ts";
+import { dryRunPage } from "../../layouts/interactive/dry-run.ts";
 import { practicePage } from "../../layouts/interactive/practice.ts";
 import { quizPage } from "../../layouts/interactive/quiz.ts";
 import { searchPage } from "../../layouts/interactive/search.ts";
@@ -20,6 +21,7 @@ type MakeModulePage = (view: ModuleView, book: Book) => string;
 const makers: Readonly<Record<ModulePage["kind"], MakeModulePage>> = {
   bench: benchPage,
   practice: practicePage,
+  "dry-run": dryRunPage,
   quiz: quizPage,
 };
 

@@ -1,0 +1,77 @@
+/** The dry run: the whole procedure, performed on paper, a step at a time. */
+import { packProcedure } from "../../src/engine/procedure/packed.ts";
+import { performingGraph, performingPrecedence } from "../../src/engine/procedure/performing-graph.ts";
+import { startingOrder } from "../../src/engine/procedure/starting-order.ts";
+import { type Address, linkTo } from "../../src/model/address.ts";
+import type { ModuleStep } from "../../src/model/module.ts";
+import type { DryRunData, DryRunHazard, DryRunStep } from "../../src/model/page-data.ts";
+import type { Hazard } from "../../src/model/sheet.ts";
+import type { ModuleView } from "../../src/model/site.ts";
+import type { Book } from "../book.ts";
+import { byGravity } from "../components/safety-message.ts";
+import { frame } from "../frame.ts";
+import { html } from "../html.ts";
+import { counted } from "../words.ts";
+import { taskHead } from "./head.ts";
+import { paperSteps } from "./paper-steps.ts";
+
+/** For a module with steps. */
+export function dryRunPage(view: ModuleView, book: Book): string {
+  const { module } = view;
+  const from: Address = { kind: "dry-run", id: module.id };
+  const data = dryRunData(view, book, from);
+  return frame({
+    address: from,
+    title: `Dry run: ${module.title}`,
+    programme: book.site.programme,
+    assets: book.assets,
+    scripts: ["dry-run"],
+    description: `Perform “${module.title}” on paper, choosing what comes next.`,
+    data,
+    main: html`<div class="sheet task dry-run">
+${taskHead(module, from, "Perform it on paper")}
+<p class="lead">All ${counted(data.steps.length, "step")} in your head, before a hand goes to the machine: choose what you would do next, and watch the tray. Often more than one step can come next; any of them is right. A step that can’t be done yet tells you why.</p>
+<p class="needs-script">To perform it here, the page needs JavaScript, which is off or has not come. Without it: cut the slips out, or number them, in the order in which you would work. At each, say what lies on the tray. Then hold your order against the operation sheet.</p>
+<div class="run-paper">
+${paperSteps(shuffledTitles(data))}</div>
+</div>`,
+  });
+}
+
+function dryRunData({ module }: ModuleView, book: Book, from: Address): DryRunData {
+  const { steps } = module.procedure;
+  const hazards = byGravity(hazardsOf(steps, book));
+  return {
+    module: module.id,
+    revision: module.revision,
+    steps: steps.map((step) => runStep(step, hazards, from, module.id)),
+    hazards: hazards.map((hazard) => runHazard(hazard, from)),
+    precedence: performingPrecedence(module.procedure),
+    procedure: packProcedure(module.procedure),
+  };
+}
+
+function hazardsOf(steps: readonly ModuleStep[], book: Book): Hazard[] {
+  const ids = new Set(steps.flatMap((step) => step.hazards));
+  return [...ids].map((id) => book.hazards.get(id)?.sheet).filter((each) => each !== undefined);
+}
+
+function runStep(step: ModuleStep, known: readonly Hazard[], from: Address, module: string): DryRunStep {
+  const { id, title, hazards, mistakes } = step;
+  return {
+    ...{ id, title, mistakes },
+    href: linkTo(from, { kind: "module", id: module, at: id }),
+    hazards: known.filter((hazard) => hazards.includes(hazard.id)).map((hazard) => hazard.id),
+  };
+}
+
+function runHazard({ id, title, signal, consequence }: Hazard, from: Address): DryRunHazard {
+  return { id, title, signal, consequence, href: linkTo(from, { kind: "hazard", id }) };
+}
+
+/** The same on each paper of a revision, so that a mentor can go through it with several trainees. */
+function shuffledTitles({ module, revision, steps, precedence }: DryRunData): string[] {
+  const titles = new Map(steps.map(({ id, title }) => [id, title]));
+  const order = startingOrder(performingGraph(precedence), `${module}@${revision}`);
+  return order.map((id) => titles.get(id) ?? id);
+}

@@ -1,0 +1,64 @@
+/** What stands in the way of a step, as a mentor beside the machine would say it: a row for each kind of fault. */
+import type { FastenerAct } from "../../engine/procedure/fastener-acts.ts";
+import type { Fault, FaultKind } from "../../engine/procedure/fault.ts";
+import type { Machine } from "../../engine/procedure/procedure.ts";
+import { type Relations, relationsOf } from "../../engine/procedure/relations.ts";
+import { capital, sentence } from "../page/words.ts";
+
+/** Faults of the end belong to no step. */
+type StepFaultKind = Exclude<FaultKind, `ends-${string}`>;
+type Of<Kind extends FaultKind> = Extract<Fault, { kind: Kind }>;
+
+const rows: { readonly [Kind in StepFaultKind]: (fault: Of<Kind>, relations: Relations) => string } = {
+  "cover-on": ({ cover, target }, { the }) => `${the(cover)} is still on: it covers ${the(target)}`,
+  "cover-off": ({ cover }, { the }) => `${the(cover)} is off, and this is done through it`,
+  "still-held": ({ part, set, tight, slack }, relations) =>
+    `${relations.the(set)} still ${holds(set, relations)} ${relations.the(part)}: ${counts(tight, slack)}`,
+  "in-the-way": ({ part, set, tight, slack }, relations) =>
+    `${relations.the(set)} ${are(set, relations)} in the way of ${relations.the(part)}: ${counts(tight, slack)}`,
+  "part-off": ({ part }, { the }) => `${the(part)} is off already`,
+  "part-on": ({ part }, { the }) => `${the(part)} is still on`,
+  "place-taken": ({ part, by }, { the }) => `${the(by)} is still where ${the(part)} goes`,
+  "too-many": ({ act, set, there }, relations) => {
+    const state = needed[act];
+    return there === 0
+      ? `${relations.the(set)} ${are(set, relations)} not ${state}`
+      : `of ${relations.the(set)} only ${there} ${there === 1 ? "is" : "are"} ${state}`;
+  },
+  "wrong-state": ({ state, value, needed, part }, { machine, the }) =>
+    `the ${machine.states.get(state)?.name ?? state} is ${value}, and must be ${needed}${part === "" ? "" : ` before ${the(part)} is moved`}`,
+};
+
+/** What fasteners must be for an act. */
+const needed: Readonly<Record<FastenerAct, string>> = {
+  slacken: "tight",
+  remove: "in",
+  refit: "out",
+  tighten: "in and slack",
+};
+
+const are = (set: string, { isPlural }: Relations): string => (isPlural(set) ? "are" : "is");
+const holds = (set: string, { isPlural }: Relations): string => (isPlural(set) ? "hold" : "holds");
+
+const counts = (tight: number, slack: number): string =>
+  [tight > 0 ? `${tight} tight` : "", slack > 0 ? `${slack} slack` : ""]
+    .filter((part) => part !== "")
+    .join(", ");
+
+/** So many are said; more would not be read. */
+const most = 4;
+
+/** Sentences, each once; of several things under one cover the first is named. */
+export function hindranceWords(faults: readonly Fault[], machine: Machine): string[] {
+  const relations = relationsOf(machine);
+  const covers = new Set<string>();
+  const words = new Set<string>();
+  for (const fault of faults) {
+    if (fault.kind === "cover-on" && covers.has(fault.cover)) continue;
+    if (fault.kind === "cover-on") covers.add(fault.cover);
+    const row = rows[fault.kind as StepFaultKind] as (fault: Fault, relations: Relations) => string;
+    words.add(sentence(capital(row(fault, relations))));
+  }
+  const said = [...words];
+  return said.length > most ? [...said.slice(0, most), `And ${said.length - most} more.`] : said;
+}

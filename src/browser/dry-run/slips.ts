@@ -1,0 +1,67 @@
+/** The steps still to do, as slips of which one is chosen. */
+import type { NamedStep } from "../../model/page-data.ts";
+import { button, element } from "../page/element.ts";
+
+export interface SlipsOptions {
+  readonly steps: readonly NamedStep[];
+  readonly choose: (step: string) => void;
+}
+
+export class Slips {
+  readonly element = element("ul", { class: "slips" });
+  readonly #rows: ReadonlyMap<string, HTMLLIElement>;
+
+  constructor({ steps, choose }: SlipsOptions) {
+    this.#rows = new Map(steps.map((step) => [step.id, slip(step, () => choose(step.id))]));
+  }
+
+  show(order: readonly string[]): void {
+    this.clear();
+    this.element.replaceChildren(...order.map((step) => this.#rows.get(step)!));
+  }
+
+  /** Takes a slip out; gives the step of the one that comes into its place, or of the last; undefined where none is left. */
+  takeOut(step: string): string | undefined {
+    const row = this.#rows.get(step)!;
+    const next = row.nextElementSibling ?? row.previousElementSibling;
+    row.remove();
+    return [...this.#rows].find(([, each]) => each === next)?.[0];
+  }
+
+  /** Says something below a slip, in the place of all that was said before; its button keeps the focus. */
+  say(step: string, words: HTMLElement): void {
+    this.clear();
+    const row = this.#rows.get(step)!;
+    words.id = "run-refusal";
+    row.append(words);
+    row.classList.add("is-refused");
+    buttonOf(row).setAttribute("aria-describedby", words.id);
+    row.scrollIntoView({ block: "nearest" });
+  }
+
+  clear(): void {
+    for (const row of this.#rows.values()) {
+      row.classList.remove("is-refused");
+      row.replaceChildren(buttonOf(row));
+      buttonOf(row).removeAttribute("aria-describedby");
+    }
+  }
+
+  focus(step: string): void {
+    buttonOf(this.#rows.get(step)!).focus();
+  }
+}
+
+const buttonOf = (row: HTMLLIElement): HTMLButtonElement => row.querySelector("button")!;
+
+/** A second press of the same finger or a key held down would choose the slip that has come into the place of the first. */
+function slip({ title }: NamedStep, press: () => void): HTMLLIElement {
+  const made = button(title, () => {}, { class: "slip" });
+  made.addEventListener("keydown", (event) => {
+    if (event.repeat) event.preventDefault();
+  });
+  made.addEventListener("click", (event) => {
+    if (event.detail <= 1) press();
+  });
+  return element("li", {}, made);
+}

@@ -1,0 +1,47 @@
+/** What the dry run says, in sentences. */
+import type { Pair } from "../../engine/procedure/precedence.ts";
+import type { RunSummary } from "../../engine/procedure/run-summary.ts";
+import type { TrayAccount } from "../../engine/procedure/tray-account.ts";
+import { counted, sentence } from "../page/words.ts";
+
+export type TitleOf = (step: string) => string;
+
+/** "“Lift the lid” comes first: the lid covers the belt." For a pair further up the way, both its steps are named. */
+export function pairWords({ first, then, because }: Pair, tried: string, title: TitleOf): string {
+  const order =
+    then === tried
+      ? `“${title(first)}” comes first`
+      : `“${title(first)}” comes before “${title(then)}”, and that before this`;
+  return sentence(`${order}: ${because.join("; ")}`);
+}
+
+/** "14 off, 2 slack"; "nothing off". */
+export function trayWords({ total, slack }: TrayAccount): string {
+  const loose = slack.reduce((sum, { count }) => sum + count, 0);
+  return [total === 0 ? "nothing off" : `${total} off`, loose === 0 ? "" : `${loose} slack`]
+    .filter((part) => part !== "")
+    .join(", ");
+}
+
+/** "once", "twice", "5 times". */
+export function times(count: number): string {
+  return ["never", "once", "twice"][count] ?? `${count} times`;
+}
+
+export function summaryHeadline({ refusals, stops }: RunSummary): string {
+  if (stops > 0) return "Done, but not safely yet";
+  return refusals === 0 ? "Done without a refusal" : "Done";
+}
+
+/** `written` are the steps in the order of the operation sheet. */
+export function summaryDetail({ done, refusals, stops }: RunSummary, written: readonly string[]): string {
+  const order = done.every((step, place) => step === written[place])
+    ? "Your order is that of the operation sheet."
+    : "Your order is not that of the operation sheet, and works just as well.";
+  const faults = [
+    refusals > 0 ? `${counted(refusals, "try", "tries")} came too early` : "",
+    stops > 0 ? `${counted(stops, "critical stop")}` : "",
+  ].filter((part) => part !== "");
+  const told = faults.length === 0 ? "" : ` On the way: ${faults.join(", ")}.`;
+  return `All ${counted(done.length, "step")} are done. ${order}${told}`;
+}
