@@ -47,7 +47,7 @@ export function step(view: StepView, place: StepPlace, page: StepPage): Html {
 <h3><span class="step-number">${number} </span>${step.title}</h3>
 ${marks(step)}${needs(view, page.numbers)}${guards(step, place.fresh, page)}${acts(step, place.before, module.procedure)}</div>
 ${work(view, page)}${lines([...signs(step), ...troubles(step), wasted(step)], "long")}${afterwards(step)}</div>
-${tray(place.account, number)}
+${tray(place.account, number, page.isApart)}
 </section>
 `;
 }

@@ -3,13 +3,24 @@
 import type { Entry, StateEntry, TrayAccount } from "../../src/engine/procedure/tray-account.ts";
 import { type Html, html } from "../html.ts";
 
-/** Draws an account; `number` is that of the step after which it holds. */
-export function tray(account: TrayAccount, number: number): Html {
+/** Draws an account; `number` is that of the step after which it holds. Where `folds`, it has what a folded one shows. */
+export function tray(account: TrayAccount, number: number, folds = false): Html {
   return html`<figure class="tray">
 <figcaption>On the tray after step ${number}</figcaption>
-<dl>
-${account.compartments.map(({ place, entries }) => compartment(place, entries))}${totalOf(account)}${account.slack.length === 0 ? undefined : section("Slack, on the machine", account.slack)}${account.states.map(state)}</dl>
+${folds ? html`<p class="tray-sum">${sumOf(account)}</p>\n` : undefined}<dl>
+${account.compartments.map(({ place, entries }) => compartment(place, entries))}${totalOf(account)}${slackOf(account, folds)}${account.states.map(state)}</dl>
 </figure>`;
+}
+
+/** "Nothing off; 4 slack". */
+function sumOf({ total, slack }: TrayAccount): string {
+  const loose = slack.reduce((sum, { count }) => sum + count, 0);
+  return `${total === 0 ? "Nothing" : total} off${loose === 0 ? "" : `; ${loose} slack`}`;
+}
+
+function slackOf({ slack }: TrayAccount, folds: boolean): Html | undefined {
+  if (slack.length === 0) return undefined;
+  return section("Slack, on the machine", slack, folds ? ["tray-slack"] : []);
 }
 
 /** Where its one entry says more exactly where it is, the compartment says it. */
@@ -20,9 +31,10 @@ function compartment(place: string, entries: readonly Entry[]): Html {
 }
 
 /** Sections in which something changed are marked: on a small screen only they stand line by line. */
-function section(name: string, entries: readonly Entry[]): Html {
+function section(name: string, entries: readonly Entry[], kinds: readonly string[] = []): Html {
   const isChanged = entries.some(({ change }) => change !== 0);
-  return html`<div${isChanged ? html` class="changed"` : undefined}><dt>${name}</dt>${entries.map((entry) => line(entry, isChanged))}</div>\n`;
+  const classes = [...kinds, ...(isChanged ? ["changed"] : [])].join(" ");
+  return html`<div${classes === "" ? undefined : html` class="${classes}"`}><dt>${name}</dt>${entries.map((entry) => line(entry, isChanged))}</div>\n`;
 }
 
 function totalOf({ total }: TrayAccount): Html {

@@ -4,7 +4,7 @@ import { acts } from "../../layouts/components/acts.ts";
 import { trayAccounts } from "../../layouts/tray/account.ts";
 import { tray } from "../../layouts/tray/tray.ts";
 import { startingTray } from "../../src/engine/procedure/tray.ts";
-import type { Entry } from "../../src/engine/procedure/tray-account.ts";
+import type { Entry, TrayAccount } from "../../src/engine/procedure/tray-account.ts";
 import { millSite } from "./fixture.ts";
 
 const shown = ({ name, count, change }: Entry) =>
@@ -63,6 +63,24 @@ test("the tray in words: matched screws have numbered places, an empty tray says
   );
   const empty = { total: 0, compartments: [], slack: [], states: [] };
   expect(readable(tray(empty, 9).text)).toBe("On the tray after step 9 Total 0 Empty: everything is on");
+});
+
+test("a tray that folds says in one line how much is off and how much only slack", () => {
+  const accounts = trayAccounts(millSite().mill);
+  const sum = (account: TrayAccount) =>
+    /<p class="tray-sum">(.*?)<\/p>/.exec(tray(account, 1, true).text)?.[1];
+  expect(accounts.map(sum)).toEqual([
+    "1 off",
+    "4 off; 1 slack",
+    "6 off; 1 slack",
+    "6 off; 1 slack",
+    "4 off; 1 slack",
+    "1 off",
+  ]);
+  const slack = { ...accounts[1]!, total: 0, compartments: [] };
+  expect(sum(slack)).toBe("Nothing off; 1 slack");
+  expect(sum({ ...slack, slack: [] })).toBe("Nothing off");
+  expect(tray(slack, 1).text).not.toContain("tray-sum");
 });
 
 test("acts in words say how many, and what a hand has to know", () => {
