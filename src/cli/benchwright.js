@@ -19,16 +19,19 @@ if (entry === undefined) {
 
 /** The compiled entry. Rejects where it can't be made or kept. */
 async function compiled() {
-  const folder = join(keptIn, keyOf(join(home, "src")));
+  const folder = join(keptIn, keyOf(["src", "layouts"]));
   if (!existsSync(folder)) await compile(folder);
   return join(folder, "main.js");
 }
 
 /** Names, sizes and times of all sources, and what runs them. */
-function keyOf(sources) {
+function keyOf(folders) {
   const hash = createHash("sha256").update(process.version);
-  for (const name of readdirSync(sources, { recursive: true }).sort()) {
-    const { size, mtimeMs } = statSync(join(sources, name));
+  const names = folders.flatMap((folder) =>
+    readdirSync(join(home, folder), { recursive: true }).map((name) => join(folder, name)),
+  );
+  for (const name of names.sort()) {
+    const { size, mtimeMs } = statSync(join(home, name));
     hash.update(`${name}\0${size}\0${mtimeMs}\0`);
   }
   return hash.digest("hex").slice(0, 32);
