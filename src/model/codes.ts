@@ -202,6 +202,10 @@ export const codes = {
   // Quizzes
   "quiz-no-right": error("a question has no right answer", "Mark the right option with right: true."),
   "quiz-many-right": error(
+  "unsafe-stop": error(
+    "work may be left where something is wet, or in a state in which it must never be left",
+    "Put stop: after the step that makes it safe, say with wait: or dries: where it dries, or mend never-left:.",
+  ),
     "a choose-one question has more than one right answer",
     "Leave one, or make it choose-several.",
   ),

@@ -1,3 +1,4 @@
+import type { NeverLeft } from "../engine/procedure/leaving.ts";
 import type { FastenerSet, Part, Procedure, Step } from "../engine/procedure/procedure.ts";
 import type { Section } from "./source.ts";
 
@@ -71,6 +72,8 @@ export interface ModuleStep extends Step, Protection {
   readonly substances: readonly string[];
   readonly hazards: readonly string[];
   readonly conditions: readonly string[];
+  /** What it works on is dry once it is done, whatever it was cleaned with. */
+  readonly dries: boolean;
   readonly check: string | undefined;
   readonly phase: string | undefined;
   readonly figure: Figure | undefined;
@@ -87,6 +90,7 @@ export interface ModuleProcedure extends Procedure {
   readonly parts: ReadonlyMap<string, ModulePart>;
   readonly fasteners: ReadonlyMap<string, ModuleFastener>;
   readonly steps: readonly ModuleStep[];
+  readonly neverLeft: NeverLeft;
 }
 
 export interface Module extends Protection {

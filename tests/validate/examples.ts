@@ -33,6 +33,15 @@ const whole = (code: Code, file: string, text: string | Uint8Array, at = ""): Ex
   at,
 });
 
+/** A stop once the wheel is out, where the lid is off with its screws and the brake is off. */
+const stopped = (from: string, to: string, says: string): Example => ({
+  code: "unsafe-stop",
+  files: changed(module, "wait: 1 h", "wait: 1 h\nstop: true", changed(module, from, to)),
+  file: module,
+  at: "stop: true",
+  says,
+});
+
 export const examples: readonly Example[] = [
   // Reading files
   whole("not-utf8", tool, new Uint8Array([0x2d, 0x2d, 0x2d, 0x0a, 0xff, 0xfe])),
@@ -170,6 +179,7 @@ export const examples: readonly Example[] = [
     "brake-off: no reason",
   ),
   inModule(
+  inModule("unknown-value", "ends: on}", "ends: on, never-left: [half]}", "[half]", "one of on, off"),
     "cycle",
     "id: lid-off\n",
     "id: lid-off\nafter: {wheel-on: no reason}\n",
@@ -314,3 +324,8 @@ function manySteps(count: number): string {
   );
   return `---\ntitle: Long\nsummary: Long.\nrevision: 1\n---\n\n${steps.join("\n")}`;
 }
+  inModule("unsafe-stop", "wait: 1 h", "stop: true", "stop: true", 'has dried "wheel" (wheel) since "clean"'),
+  stopped("ends: on}", "ends: on, never-left: [off]}", 'the brake is "off"'),
+  stopped("keep: tray A}", "keep: tray A, never-left: [slack, out]}", "4 are out"),
+  stopped("covers: [wheel]}", "covers: [wheel], never-left: off}", '"lid" (lid) is off'),
+  inModule("unsafe-stop", "ends: on}", "ends: on, never-left: on}", "never-left: on}", "at the end"),

@@ -1,3 +1,4 @@
+import type { NeverLeft } from "../../engine/procedure/leaving.ts";
 import type { Hold, Left, StateVariable } from "../../engine/procedure/procedure.ts";
 import type { Module, ModuleFastener, ModulePart, ModuleProcedure, ModuleStep } from "../../model/module.ts";
 import type { Source } from "../../model/source.ts";
@@ -27,8 +28,19 @@ function makeProcedure(data: ModuleData, steps: readonly ModuleStep[]): ModulePr
   const fasteners = new Map([...(data.fasteners ?? [])].map(([id, set]) => [id, makeFastener(id, set)]));
   const parts = new Map([...(data.parts ?? [])].map(([id, part]) => [id, makePart(id, part, fasteners)]));
   const states = new Map([...(data.state ?? [])].map(([id, state]) => [id, makeState(id, state)]));
-  return { parts, fasteners, states, steps, leaves: makeLeaves(data.leaves, fasteners) };
+  const leaves = makeLeaves(data.leaves, fasteners);
+  return { parts, fasteners, states, steps, leaves, neverLeft: makeNeverLeft(data) };
 }
+
+function makeNeverLeft({ parts, fasteners, state }: ModuleData): NeverLeft {
+  return {
+    parts: new Set(entries(parts).flatMap(([id, part]) => (part["never-left"] === "off" ? [id] : []))),
+    fasteners: new Map(entries(fasteners).map(([id, set]) => [id, set["never-left"] ?? []])),
+    states: new Map(entries(state).map(([id, one]) => [id, one["never-left"] ?? []])),
+  };
+}
+
+const entries = <Value>(map: ReadonlyMap<string, Value> | undefined): [string, Value][] => [...(map ?? [])];
 
 type Entry<Key extends "parts" | "fasteners" | "state"> =
   NonNullable<ModuleData[Key]> extends Map<string, infer Value> ? Value : never;

@@ -12,6 +12,7 @@ import { references } from "./references.ts";
 import type { Rule } from "./rule.ts";
 import { targets } from "./targets.ts";
 import { tray } from "./tray.ts";
+import { stops } from "./stops.ts";
 import { used } from "./used.ts";
 
 /** Every rule, in the order in which it looks; output is sorted by place, so the order matters to the reader of this file only. */
@@ -31,3 +32,4 @@ export const rules: readonly Rule[] = [
   links,
   quizzes,
 ];
+  stops,

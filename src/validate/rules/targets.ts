@@ -44,6 +44,15 @@ function checkStates(module: Module, content: Content, reporter: Reporter): void
         reporter,
       );
     }
+    for (const value of module.procedure.neverLeft.states.get(state.id) ?? []) {
+      checkValue(
+        module,
+        state.id,
+        value,
+        inFile(content, module, ["state", state.id, "never-left"]),
+        reporter,
+      );
+    }
   }
 }
 

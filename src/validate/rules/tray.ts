@@ -1,6 +1,6 @@
 /** Walks the steps as written: what can't be done, and what is left off, slack or in another state at the end. */
 import type { Fault, FaultKind } from "../../engine/procedure/fault.ts";
-import { walk } from "../../engine/procedure/walk.ts";
+import { walkOfProcedure } from "../../engine/procedure/walk-of-procedure.ts";
 import type { Code } from "../../model/codes.ts";
 import type { Content } from "../../model/content.ts";
 import type { Module } from "../../model/module.ts";
@@ -97,7 +97,7 @@ const table: { readonly [Kind in FaultKind]: FaultWords<Of<Kind>> } = {
 };
 
 export const tray = moduleRule("tray", (module, content, reporter) => {
-  for (const fault of walk(module.procedure).faults) reportFault(fault, module, content, reporter);
+  for (const fault of walkOfProcedure(module.procedure).faults) reportFault(fault, module, content, reporter);
 });
 
 function reportFault(fault: Fault, module: Module, content: Content, reporter: Reporter): void {

@@ -17,9 +17,12 @@ const part = fields({
   in: id.optional(),
   replaces: id.optional(),
   "only-while": byId(text).optional(),
+  "never-left": z.literal("off").optional(),
   keep: text.optional(),
   note: text.optional(),
 });
+
+const loose = z.enum(["slack", "out"]);
 
 const fastener = fields({
   name: text,
@@ -30,6 +33,9 @@ const fastener = fields({
   drive: text.optional(),
   keep: text.optional(),
   matched: z.boolean().default(false),
+  "never-left": z
+    .union([loose.transform((one) => [one]), z.array(loose)], { error: "slack, out or [slack, out]" })
+    .optional(),
   torque: text.optional(),
   "torque-source": text.optional(),
   note: text.optional(),
@@ -40,6 +46,7 @@ const state = fields({
   values: z.array(text).min(2, "at least two values"),
   starts: text,
   ends: text.optional(),
+  "never-left": texts.optional(),
 });
 
 const left = z.union(

@@ -34,6 +34,7 @@ export const step = fields({
   time: minutes.optional(),
   wait: minutes.optional(),
   stop: z.boolean().default(false),
+  dries: z.boolean().default(false),
   tools: ids.optional(),
   substances: ids.optional(),
   hazards: ids.optional(),
