@@ -20,7 +20,11 @@ export const codes = {
   // Reading files
   "no-content": error(
     "the content folder does not exist or can't be read",
-    "Give the folder that holds programme.yaml with --content.",
+    "Give the folder that holds programme.yaml with --content, or begin one: benchwright new programme.",
+  ),
+  "no-programme": error(
+    "the content folder has no programme.yaml",
+    "Give the folder that holds it with --content, or begin a programme: benchwright new programme.",
   ),
   "not-utf8": error("a file is not UTF-8 text", "Save it as UTF-8."),
   "too-large": error("a file is larger than the limit", "Split it, or make the picture smaller."),
@@ -35,6 +39,10 @@ export const codes = {
   "stray-file": warning(
     "a file stands where nothing reads it",
     "Move it where it belongs, or out of the content folder.",
+  ),
+  "folder-without-module": warning(
+    "a folder below modules/ holds no module",
+    "Add module.md, correct its name, or take the folder out.",
   ),
   "bad-id": error(
     "a file or folder name is not a good id",
@@ -52,11 +60,14 @@ export const codes = {
   "front-matter-yaml": error("front matter is not valid YAML", "Mend the YAML at the place shown."),
   "step-yaml": error("a step block is not valid YAML", "Mend the YAML at the place shown."),
   "file-yaml": error("a YAML file is not valid YAML", "Mend the YAML at the place shown."),
-  "yaml-alias": error("YAML uses an anchor or alias", "Write the value out where it is used."),
+  "yaml-alias": error(
+    "YAML uses an anchor or alias",
+    "Write the value out where it is used, or put the text in quotes.",
+  ),
   // Fields
   "unknown-field": error("a field is not known", "Correct its name, or take it out."),
   "missing-field": error("a required field is missing", "Add it."),
-  "wrong-type": error("a value has the wrong type", "Write it as the message says."),
+  "wrong-type": error("a value has the wrong type", "Write what is expected there."),
   "wrong-unit": error(
     "a quantity can't be read or has the wrong unit",
     "Write a number and a unit of the right kind.",
@@ -106,6 +117,14 @@ export const codes = {
   "step-without-heading": error(
     "a step block has no heading of its own",
     "Put a heading above it; its text is the step's title.",
+  ),
+  "step-unmarked": error(
+    "a block looks like a step and is not read as one",
+    "Write ```yaml step above it; where it is only to be shown, write ```text.",
+  ),
+  "no-steps": warning(
+    "a module lists parts or fasteners and has no step",
+    "Write its steps, or take the parts and fasteners out.",
   ),
   "too-many-steps": error(
     "a module has more steps than the limit",
@@ -183,8 +202,16 @@ export const codes = {
     "a state at the end is not the one that the module says",
     "Bring it about, or mend ends: of the state.",
   ),
+  "unsafe-stop": error(
+    "work may be left where something is wet, or in a state in which it must never be left",
+    "Put stop: after the step that makes it safe, say with wait: or dries: where it dries, or mend never-left:.",
+  ),
   // Declared and used
   "undeclared-use": error("a step uses what the module does not declare", "Add it to the module's list."),
+  "odd-drive": warning(
+    "a drive is written almost like a known one",
+    "Correct it, or say it in words that are not so near.",
+  ),
   "unused-declaration": warning(
     "the module declares what no step uses",
     "Name it in the step that uses it, or take it out.",
@@ -202,10 +229,6 @@ export const codes = {
   // Quizzes
   "quiz-no-right": error("a question has no right answer", "Mark the right option with right: true."),
   "quiz-many-right": error(
-  "unsafe-stop": error(
-    "work may be left where something is wet, or in a state in which it must never be left",
-    "Put stop: after the step that makes it safe, say with wait: or dries: where it dries, or mend never-left:.",
-  ),
     "a choose-one question has more than one right answer",
     "Leave one, or make it choose-several.",
   ),

@@ -16,6 +16,8 @@ export interface Outline {
   readonly path: string;
   /** The ids that a link may name after `#`. */
   readonly places: readonly string[];
+  /** False where a part of the file could not be read, so that it may have more places. */
+  readonly hasAllPlaces: boolean;
   /** Paths of the pictures that it shows. */
   readonly pictures: readonly string[];
   /** Ids of the modules that a module needs. */

@@ -14,6 +14,8 @@ export interface Diagnostic extends Place {
   readonly message: string;
   /** The other place, where the fault has two ends: the first of two equal ids, the step that a cycle returns to. */
   readonly other: (Place & { readonly message: string }) | undefined;
+  /** True where rules can't look at the file until this is mended, so that more may come to light. */
+  readonly holdsUp?: boolean;
 }
 
 /** Sorts by file, line, column, code, so that output does not depend on the order of the rules. */

@@ -3,6 +3,9 @@
 export const sourceKinds = ["programme", "tool", "substance", "hazard", "module", "quiz"] as const;
 export type SourceKind = (typeof sourceKinds)[number];
 
+/** Kinds of file whose fields are looked at by rules too; those of the others are looked at as they are read. */
+export const ruledKinds: ReadonlySet<SourceKind> = new Set(["programme", "module", "quiz", "substance"]);
+
 export type YamlPath = readonly (string | number)[];
 
 /** A piece of YAML inside a source. */
@@ -37,6 +40,17 @@ export interface Picture {
   readonly offset: number;
 }
 
+/** A block that is set off as code and is not read as a step. */
+export interface OtherBlock {
+  /** What stands behind the marks that open it. */
+  readonly info: string;
+  /** What it holds as YAML; undefined where it was not looked at or is none. */
+  readonly value: unknown;
+  /** Whether it lies inside a list or quotation, or is indented. */
+  readonly isInner: boolean;
+  readonly offset: number;
+}
+
 /** A heading with what stands under it; the first section of a file, before any heading, has level 0. */
 export interface Section {
   readonly level: number;
@@ -56,12 +70,24 @@ export interface Source {
   readonly text: string;
   readonly data: Yaml;
   readonly sections: readonly Section[];
+  readonly otherBlocks: readonly OtherBlock[];
   readonly links: readonly Link[];
   readonly pictures: readonly Picture[];
 }
 
+/** What a file is that could not be read: there, and nothing on it. */
+export function blankSource(path: string, kind: SourceKind, id: string): Source {
+  return {
+    ...{ path, kind, id, text: "" },
+    data: { value: undefined, offset: 0, locate: () => 0 },
+    ...{ sections: [], otherBlocks: [], links: [], pictures: [] },
+  };
+}
+
 /** All that was read: the sources that could be, and which other files (pictures) the folder holds. */
 export interface Reading {
+  /** False where there is no such folder, or it can't be read. */
+  readonly isFolder: boolean;
   readonly sources: readonly Source[];
   /** Pictures by their path in the content folder, with what changes whenever the file does. */
   readonly pictures: ReadonlyMap<string, string>;

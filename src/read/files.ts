@@ -12,14 +12,15 @@ export interface FoundFile {
 }
 
 export interface FileFault {
-  readonly code: Extract<Code, "no-content" | "leaves-content" | "unreadable">;
+  readonly code: Extract<Code, "no-content" | "leaves-content" | "unreadable" | "folder-without-module">;
   readonly path: string;
   readonly message: string;
 }
 
-/** All files below `folder`, sorted by path; hidden ones and node_modules are passed over. */
-export function findFiles(folder: string): { files: FoundFile[]; faults: FileFault[] } {
+/** All files below `folder`, sorted by path, and the folders that hold them; hidden ones and node_modules are passed over. */
+export function findFiles(folder: string): { files: FoundFile[]; folders: string[]; faults: FileFault[] } {
   const files: FoundFile[] = [];
+  const folders: string[] = [];
   const faults: FileFault[] = [];
   const root = realRoot(folder, faults);
   const waiting = root === undefined ? [] : [root];
@@ -29,11 +30,13 @@ export function findFiles(folder: string): { files: FoundFile[]; faults: FileFau
       const full = join(at, name);
       const path = relative(root!, full).split(sep).join("/");
       const entry = look(full, path, root!, faults);
-      if (entry === "folder") waiting.push(full);
-      else if (entry !== undefined) files.push({ path, ...entry });
+      if (entry === "folder") {
+        folders.push(path);
+        waiting.push(full);
+      } else if (entry !== undefined) files.push({ path, ...entry });
     }
   }
-  return { files: files.sort((a, b) => (a.path < b.path ? -1 : 1)), faults };
+  return { files: files.sort((a, b) => (a.path < b.path ? -1 : 1)), folders, faults };
 }
 
 function realRoot(folder: string, faults: FileFault[]): string | undefined {
@@ -81,4 +84,13 @@ function look(full: string, path: string, root: string, faults: FileFault[]): Lo
     });
     return undefined;
   }
+}
+
+/** Folders of modules without a module. One that holds a quiz is spoken of there. */
+export function emptyModules({ files, folders, faults }: ReturnType<typeof findFiles>): FileFault[] {
+  const there = new Set([...files, ...faults].map(({ path }) => path));
+  return folders
+    .filter((path) => /^modules\/[^/]+$/.test(path))
+    .filter((path) => !there.has(`${path}/module.md`) && !there.has(`${path}/quiz.yaml`))
+    .map((path) => ({ code: "folder-without-module", path, message: "this folder has no module.md" }));
 }

@@ -1,13 +1,15 @@
 /** Cuts Markdown at its headings, takes the step blocks out and lists links and pictures with their places. */
 import MarkdownIt, { type Token } from "markdown-it";
 import { markdownOptions } from "../model/markdown.ts";
-import type { Link, Picture, Section, Yaml } from "../model/source.ts";
-import { readYaml, type YamlFault } from "./yaml.ts";
+import type { Link, OtherBlock, Picture, Section, Yaml } from "../model/source.ts";
+import { isClosed, isStepBlock, notClosed, otherBlock } from "./blocks.ts";
+import { brokenYaml, readYaml, type YamlFault } from "./yaml.ts";
 
 const markdown = new MarkdownIt(markdownOptions);
 
 export interface Cut {
   readonly sections: readonly Section[];
+  readonly otherBlocks: readonly OtherBlock[];
   readonly links: readonly Link[];
   readonly pictures: readonly Picture[];
   readonly faults: readonly YamlFault[];
@@ -19,13 +21,21 @@ export function cutMarkdown(text: string, bodyOffset: number): Cut {
   const lines = lineOffsets(body, bodyOffset);
   const tokens = markdown.parse(body, {});
   const faults: YamlFault[] = [];
-  const sections = cutSections(tokens, lines, faults);
-  return { sections, ...findReferences(tokens, text, lines), faults };
+  const sections = cutSections(tokens, { text, lines }, faults);
+  const otherBlocks = tokens.flatMap((token) => otherBlock(token, lines) ?? []);
+  return { sections, otherBlocks, ...findReferences(tokens, text, lines), faults };
 }
 
 type OpenSection = Section & { readonly prose: Token[]; readonly steps: Yaml[] };
 
-function cutSections(tokens: readonly Token[], lines: readonly number[], faults: YamlFault[]): Section[] {
+/** A text and where its body's lines begin. */
+interface Lines {
+  readonly text: string;
+  readonly lines: readonly number[];
+}
+
+function cutSections(tokens: readonly Token[], body: Lines, faults: YamlFault[]): Section[] {
+  const { lines } = body;
   let section: OpenSection = { level: 0, title: "", offset: lines[0] ?? 0, prose: [], steps: [] };
   const sections = [section];
   for (let i = 0; i < tokens.length; i++) {
@@ -42,16 +52,23 @@ function cutSections(tokens: readonly Token[], lines: readonly number[], faults:
       sections.push(section);
       i += 2;
     } else if (isStepBlock(token)) {
-      const { yaml, fault } = readYaml(token.content, lines[token.map![0] + 1] ?? offset, "step-yaml");
-      if (fault !== undefined) faults.push(fault);
-      section.steps.push(yaml);
+      section.steps.push(readStep(token, body, faults));
     } else section.prose.push(token);
   }
   return sections;
 }
 
-const isStepBlock = (token: Token): boolean =>
-  token.type === "fence" && token.level === 0 && /^ya?ml\s+step\s*$/.test(token.info);
+function readStep(token: Token, { text, lines }: Lines, faults: YamlFault[]): Yaml {
+  const [first, end] = token.map!;
+  const offset = lines[first]!;
+  if (!isClosed(token, text.slice(lines[end - 1], lines[end]))) {
+    faults.push(notClosed(offset));
+    return brokenYaml(offset);
+  }
+  const { yaml, fault } = readYaml(token.content, lines[first + 1] ?? offset, "step-yaml");
+  if (fault !== undefined) faults.push(fault);
+  return yaml;
+}
 
 const plainText = (inline: Token | undefined): string =>
   (inline?.children ?? []).map((child) => (child.type === "softbreak" ? " " : child.content)).join("");

@@ -6,8 +6,8 @@ import type { Code } from "../model/codes.ts";
 import { codes } from "../model/codes.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import { placeAt } from "../model/place.ts";
-import type { Reading, Source, SourceKind } from "../model/source.ts";
-import { type FoundFile, findFiles } from "./files.ts";
+import { blankSource, type Reading, ruledKinds, type Source, type SourceKind } from "../model/source.ts";
+import { emptyModules, type FoundFile, findFiles } from "./files.ts";
 import { splitFrontMatter } from "./front-matter.ts";
 import { kindOf } from "./kinds.ts";
 import { cutMarkdown } from "./markdown.ts";
@@ -35,22 +35,29 @@ export function read(
   folder: string,
   { wants = () => true, memory = new Map() }: ReadOptions = {},
 ): { reading: Reading; diagnostics: Diagnostic[] } {
-  const { files, faults } = findFiles(folder);
+  const found = findFiles(folder);
+  const { files, faults } = found;
   const reading = {
+    isFolder: !faults.some(({ code }) => code === "no-content"),
     sources: [] as Source[],
     pictures: new Map<string, string>(),
     texts: new Map<string, string>(),
   };
-  const diagnostics = faults.map(({ code, path, message }) => faultAt(code, path, "", message));
+  const diagnostics = [...faults, ...emptyModules(found)].map(({ code, path, message }) =>
+    faultAt(code, path, "", message),
+  );
   for (const file of files) {
     const known = kindOf(file.path);
     const fault = outwardFault(file, known);
-    if (fault !== undefined) diagnostics.push(faultAt(fault.code, file.path, "", fault.message));
-    else if (known!.kind === "picture") reading.pictures.set(file.path, `${file.size} ${file.changed}`);
+    if (fault !== undefined) {
+      diagnostics.push(faultAt(fault.code, file.path, "", fault.message));
+      if (known !== undefined && known.kind !== "picture")
+        reading.sources.push(blankSource(file.path, known.kind, known.id));
+    } else if (known!.kind === "picture") reading.pictures.set(file.path, `${file.size} ${file.changed}`);
     else if (wants(file.path)) {
       const { text, source, diagnostics: found } = readText(folder, file, known!.kind, known!.id, memory);
       if (text !== undefined) reading.texts.set(file.path, text);
-      if (source !== undefined) reading.sources.push(source);
+      reading.sources.push(source);
       diagnostics.push(...found);
     }
   }
@@ -84,8 +91,15 @@ function readText(
   return reader;
 }
 
-function faultAt(code: Code, file: string, text: string, message: string, offset = 0): Diagnostic {
-  const { severity, mend } = codes[code];
+function faultAt(
+  code: Code,
+  file: string,
+  text: string,
+  message: string,
+  offset = 0,
+  mend: string = codes[code].mend,
+): Diagnostic {
+  const { severity } = codes[code];
   return { code, severity, ...placeAt(file, text, offset), message: `${message}. ${mend}`, other: undefined };
 }
 
@@ -95,7 +109,8 @@ const utf8 = new TextDecoder("utf-8");
 class TextReader {
   readonly diagnostics: Diagnostic[] = [];
   readonly text: string | undefined;
-  readonly source: Source | undefined;
+  /** Blank where nothing could be made of the text. */
+  readonly source: Source;
 
   constructor(
     folder: string,
@@ -104,12 +119,17 @@ class TextReader {
     private readonly id: string,
   ) {
     this.text = this.decode(join(folder, path));
-    if (this.text === undefined) return;
-    this.source = path.endsWith(".yaml") ? this.ofYaml(this.text) : this.ofMarkdown(this.text);
+    if (this.text === undefined) this.source = this.blank();
+    else this.source = path.endsWith(".yaml") ? this.ofYaml(this.text) : this.ofMarkdown(this.text);
   }
 
-  private fault(code: Code, message: string, offset = 0): void {
-    this.diagnostics.push(faultAt(code, this.path, this.text ?? "", message, offset));
+  private blank(): Source {
+    return blankSource(this.path, this.kind, this.id);
+  }
+
+  private fault(code: Code, message: string, offset = 0, mend?: string): void {
+    const diagnostic = faultAt(code, this.path, this.text ?? "", message, offset, mend);
+    this.diagnostics.push({ ...diagnostic, holdsUp: ruledKinds.has(this.kind) });
   }
 
   private decode(file: string): string | undefined {
@@ -128,15 +148,14 @@ class TextReader {
   private ofYaml(text: string): Source {
     const { yaml, fault } = readYaml(text, 0, "file-yaml");
     this.yamlFault(fault);
-    const { path, kind, id } = this;
-    return { path, kind, id, text, data: yaml, sections: [], links: [], pictures: [] };
+    return { ...this.blank(), text, data: yaml };
   }
 
-  private ofMarkdown(text: string): Source | undefined {
+  private ofMarkdown(text: string): Source {
     const split = splitFrontMatter(text);
     if ("code" in split) {
       this.fault(split.code, split.message);
-      return undefined;
+      return this.blank();
     }
     const { yaml, fault } = readYaml(split.front, split.frontOffset, "front-matter-yaml");
     this.yamlFault(fault);
@@ -147,6 +166,6 @@ class TextReader {
   }
 
   private yamlFault(fault: YamlFault | undefined): void {
-    if (fault !== undefined) this.fault(fault.code, fault.message, fault.offset);
+    if (fault !== undefined) this.fault(fault.code, fault.message, fault.offset, fault.mend);
   }
 }

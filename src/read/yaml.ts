@@ -14,11 +14,14 @@ import {
 } from "yaml";
 import type { Code } from "../model/codes.ts";
 import type { Yaml, YamlPath } from "../model/source.ts";
+import { explain } from "./yaml-words.ts";
 
 export interface YamlFault {
   readonly code: Extract<Code, "front-matter-yaml" | "step-yaml" | "file-yaml" | "yaml-alias">;
   readonly offset: number;
   readonly message: string;
+  /** What to do, where more can be said than the catalogue says. */
+  readonly mend?: string | undefined;
 }
 
 type YamlCode = Exclude<YamlFault["code"], "yaml-alias">;
@@ -27,8 +30,8 @@ type YamlCode = Exclude<YamlFault["code"], "yaml-alias">;
 const options = { maxAliasCount: 0, uniqueKeys: true, logLevel: "error", schema: "core" } as const;
 
 /**
- * Reads `text`, which stands at `offset` in its file. Gives a fault under `code` with the place and the parser's words where
- * the text is not YAML, and `yaml-alias` where it uses an alias.
+ * Reads `text`, which stands at `offset` in its file. Gives a fault under `code` with the place and what to do where the
+ * text is not YAML, and `yaml-alias` where it uses an alias.
  */
 export function readYaml(
   text: string,
@@ -60,10 +63,10 @@ function parseFast(text: string): unknown {
   }
 }
 
-const broken = (offset: number, fault: YamlFault) => ({
-  yaml: { value: undefined, offset, locate: () => offset },
-  fault,
-});
+/** What stands in the place of YAML that can't be read. */
+export const brokenYaml = (offset: number): Yaml => ({ value: undefined, offset, locate: () => offset });
+
+const broken = (offset: number, fault: YamlFault) => ({ yaml: brokenYaml(offset), fault });
 
 /** Far deeper than any field; the parser needs time in the square of the depth. */
 const deepest = 64;
@@ -80,11 +83,8 @@ function isTooDeep(text: string): boolean {
 
 function faultOf(cause: unknown, text: string, offset: number, code: YamlCode): YamlFault {
   if (cause instanceof YAMLParseError) {
-    return {
-      code,
-      offset: offset + cause.pos[0],
-      message: (cause.message.split("\n")[0] ?? "").replace(/ at line \d+, column \d+:?$/, ""),
-    };
+    const { found, mend, ...words } = explain(cause, text);
+    return { code, offset: offset + words.offset, message: found, mend };
   }
   if (cause instanceof ReferenceError) {
     return {

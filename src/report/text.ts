@@ -18,8 +18,11 @@ export function reportText(
         : [`  ${place(one.other)}  ${one.other.message}`, ...frame(one.other, texts)];
     return [head, `  ${one.message}`, ...frame(one, texts), ...other].join("\n");
   });
-  return [...blocks, summary(diagnostics)].join("\n\n");
+  const waiting = diagnostics.some(({ holdsUp }) => holdsUp) ? `\n${waits}` : "";
+  return [...blocks, summary(diagnostics) + waiting].join("\n\n");
 }
+
+const waits = "Some checks wait until these are mended; they may find more.";
 
 const place = ({ file, line, column }: Place): string => `${file}:${line}:${column}`;
 
@@ -39,12 +42,12 @@ export function countSeverities(diagnostics: readonly Diagnostic[]): { errors: n
 
 const widest = 100;
 
-/** The line with a mark under the column; long lines are cut to what stands round the column. */
+/** The line with a mark under the column; tabs show as arrows, long lines are cut to what stands round the column. */
 function frame({ file, line, column }: Place, texts: ReadonlyMap<string, string>): string[] {
   const written = texts.get(file)?.split("\n")[line - 1]?.replace(/\r$/, "");
   if (written === undefined || written.trim() === "") return [];
   const from = Math.max(0, column - 1 - widest / 2);
-  const shown = written.slice(from, from + widest).replace(/\t/g, " ");
+  const shown = written.slice(from, from + widest).replace(/\t/g, "→");
   const gutter = String(line);
   return [`  ${gutter} | ${shown}`, `  ${" ".repeat(gutter.length)} | ${" ".repeat(column - 1 - from)}^`];
 }

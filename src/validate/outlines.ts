@@ -1,25 +1,48 @@
 /** What other files may name of each content file: all that rules need to know of modules of another share. */
 import type { Content, Outline } from "../model/content.ts";
 import { placesOn } from "../model/link.ts";
-import type { Module } from "../model/module.ts";
 import { resolvePath } from "../model/path.ts";
 import type { Source } from "../model/source.ts";
+import { looksLikeStep } from "./looks-like-step.ts";
+import { defaultProgramme } from "./make/programme.ts";
 
-export function outlinesOf({ sources, modules }: Pick<Content, "sources" | "modules">): Outline[] {
-  return [...sources.values()].map((source) =>
-    outlineOf(source, source.kind === "module" ? modules.get(source.id) : undefined),
-  );
+type Items = Omit<Content, "outlines">;
+
+export function outlinesOf(items: Items): Outline[] {
+  return [...items.sources.values()].map((source) => outlineOf(source, items));
 }
 
-function outlineOf(source: Source, module: Module | undefined): Outline {
+function outlineOf(source: Source, items: Items): Outline {
+  const module = source.kind === "module" ? items.modules.get(source.id) : undefined;
   const figures =
     module?.procedure.steps.flatMap(({ figure }) => (figure === undefined ? [] : [figure.file])) ?? [];
   const shown = source.pictures.map(({ src }) => resolvePath(source.path, src));
   return {
     path: source.path,
     places: [...placesOn(source)],
+    hasAllPlaces: isWhole(source),
     pictures: [...shown, ...figures].filter((path) => path !== undefined),
     needs: module?.needs ?? [],
-    isSound: source.kind !== "module" || module !== undefined,
+    isSound: isSound(source, items),
   };
 }
+
+/** A step that can't be read may have any id, and a page that can't be read any place. */
+const isWhole = ({ path, sections, otherBlocks }: Source): boolean =>
+  (sections.length > 0 || path.endsWith(".yaml")) &&
+  !otherBlocks.some(looksLikeStep) &&
+  sections.every(({ steps }) => steps.every(({ value }) => value !== undefined));
+
+/** The programme always has a stand-in; it is sound where it was made from its own file. */
+function isSound({ kind, id }: Source, items: Items): boolean {
+  if (kind === "programme") return items.programme !== defaultProgramme;
+  return items[listOf[kind]].has(id);
+}
+
+const listOf = {
+  tool: "tools",
+  substance: "substances",
+  hazard: "hazards",
+  module: "modules",
+  quiz: "quizzes",
+} as const;

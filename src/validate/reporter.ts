@@ -20,13 +20,13 @@ export interface OtherSpot extends Spot {
 export class Reporter {
   readonly diagnostics: Diagnostic[] = [];
 
-  /** `found` says what was found and what was expected; what to do is added from the catalogue. */
-  report(code: Code, spot: Spot, found: string, other?: OtherSpot): void {
+  /** `found` says what was found and what was expected; what to do is added from the catalogue where `mend` does not say. */
+  report(code: Code, spot: Spot, found: string, other?: OtherSpot, mend: string = codes[code].mend): void {
     this.diagnostics.push({
       code,
       severity: codes[code].severity,
       ...place(spot),
-      message: `${found}. ${codes[code].mend}`,
+      message: `${found}. ${mend}`,
       other: other === undefined ? undefined : { ...place(other), message: other.message },
     });
   }

@@ -1,6 +1,7 @@
 /** The steps of a module: one block under a heading of its own. */
 import type { ModuleStep } from "../model/module.ts";
-import type { Source } from "../model/source.ts";
+import type { OtherBlock, Source } from "../model/source.ts";
+import { looksLikeStep } from "./looks-like-step.ts";
 import { makeStep } from "./make/step.ts";
 import { parseWith } from "./parse.ts";
 import type { Reporter } from "./reporter.ts";
@@ -20,6 +21,8 @@ export function parseSteps(source: Source, reporter: Reporter): ModuleStep[] | u
     );
     return undefined;
   }
+  const unmarked = source.otherBlocks.filter(looksLikeStep);
+  for (const block of unmarked) reportUnmarked(source, block, reporter);
   const steps: ModuleStep[] = [];
   for (const section of source.sections) {
     for (const [index, yaml] of section.steps.entries()) {
@@ -29,7 +32,17 @@ export function parseSteps(source: Source, reporter: Reporter): ModuleStep[] | u
     }
   }
   const wellPlaced = source.sections.every(({ level, steps: own }) => own.length <= (level === 0 ? 0 : 1));
-  return steps.length === blocks && wellPlaced ? steps : undefined;
+  return steps.length === blocks && wellPlaced && unmarked.length === 0 ? steps : undefined;
+}
+
+function reportUnmarked(source: Source, { isInner, offset }: OtherBlock, reporter: Reporter): void {
+  const [found, mend] = isInner
+    ? [
+        "this block looks like a step, and stands in a list or quotation or is indented",
+        "Begin its lines at the margin.",
+      ]
+    : ["this block looks like a step, and is not marked as one", undefined];
+  reporter.report("step-unmarked", { source, offset }, found, undefined, mend);
 }
 
 function reportHeading(source: Source, level: number, offset: number, reporter: Reporter): void {

@@ -2,10 +2,11 @@
 import type { z } from "zod";
 import type { Content, ModuleQuiz, Outline } from "../model/content.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
+import { modulePath } from "../model/link.ts";
 import type { Module } from "../model/module.ts";
 import type { Programme } from "../model/programme.ts";
 import { remembered } from "../model/remembered.ts";
-import type { Reading, Source, SourceKind } from "../model/source.ts";
+import { blankSource, type Reading, ruledKinds, type Source, type SourceKind } from "../model/source.ts";
 import { makeModule } from "./make/module.ts";
 import { defaultProgramme, makeProgramme } from "./make/programme.ts";
 import { makeQuiz } from "./make/quiz.ts";
@@ -82,7 +83,9 @@ function parser<Item, With extends readonly unknown[]>(
 ) {
   return remembered((source: Source, ...others: With): Outcome<Item> => {
     const reporter = new Reporter();
-    return { item: parseOne(source, reporter, ...others), diagnostics: reporter.diagnostics };
+    const item = parseOne(source, reporter, ...others);
+    const holdsUp = item === undefined && ruledKinds.has(source.kind);
+    return { item, diagnostics: reporter.diagnostics.map((one) => ({ ...one, holdsUp })) };
   });
 }
 
@@ -118,26 +121,20 @@ const parseQuiz = parser(
 );
 
 /** Files that should be there. */
-function missing({ sources, texts }: Reading): Diagnostic[] {
+function missing({ isFolder, sources }: Reading): Diagnostic[] {
   const reporter = new Reporter();
-  if (!texts.has("programme.yaml")) {
-    const found = "there is no programme.yaml with the programme's name";
-    reporter.report("missing-field", { source: emptyProgramme, offset: 0 }, found);
+  const paths = new Set(sources.map(({ path }) => path));
+  if (isFolder && !paths.has("programme.yaml")) {
+    const source = blankSource("programme.yaml", "programme", "programme");
+    reporter.report(
+      "no-programme",
+      { source, offset: 0 },
+      "there is no programme.yaml in the content folder",
+    );
   }
   for (const source of sources) {
-    if (source.kind === "quiz" && !texts.has(`modules/${source.id}/module.md`))
+    if (source.kind === "quiz" && !paths.has(modulePath(source.id)))
       reporter.report("quiz-without-module", { source, offset: 0 }, "there is no module.md beside this quiz");
   }
   return reporter.diagnostics;
 }
-
-const emptyProgramme: Source = {
-  path: "programme.yaml",
-  kind: "programme",
-  id: "programme",
-  text: "",
-  data: { value: null, offset: 0, locate: () => 0 },
-  sections: [],
-  links: [],
-  pictures: [],
-};

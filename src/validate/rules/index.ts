@@ -1,18 +1,20 @@
 import { acts } from "./acts.ts";
+import { driveNames } from "./drives.ts";
 import { duplicates } from "./duplicates.ts";
 import { fasteners } from "./fasteners.ts";
 import { figures } from "./figures.ts";
 import { headings } from "./headings.ts";
 import { links } from "./links.ts";
 import { loops } from "./loops.ts";
+import { noSteps } from "./no-steps.ts";
 import { precedence } from "./precedence.ts";
 import { quizzes } from "./quizzes.ts";
 import { records } from "./records.ts";
 import { references } from "./references.ts";
 import type { Rule } from "./rule.ts";
+import { stops } from "./stops.ts";
 import { targets } from "./targets.ts";
 import { tray } from "./tray.ts";
-import { stops } from "./stops.ts";
 import { used } from "./used.ts";
 
 /** Every rule, in the order in which it looks; output is sorted by place, so the order matters to the reader of this file only. */
@@ -24,12 +26,14 @@ export const rules: readonly Rule[] = [
   loops,
   acts,
   fasteners,
+  driveNames,
+  noSteps,
   records,
   used,
   precedence,
   tray,
+  stops,
   figures,
   links,
   quizzes,
 ];
-  stops,

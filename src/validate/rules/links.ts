@@ -42,7 +42,7 @@ function faultOf(source: Source, href: string, content: Content): { code: Code; 
       found: `"${href}" leads to no page${nearestWords(link.path, content.outlines.keys())}`,
     };
   }
-  if (link.at === undefined || target.places.includes(link.at)) return undefined;
+  if (link.at === undefined || !target.hasAllPlaces || target.places.includes(link.at)) return undefined;
   return {
     code: "dead-link",
     found: `"${target.path}" has no place "${link.at}"${nearestWords(link.at, target.places)}`,

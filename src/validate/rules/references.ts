@@ -1,11 +1,11 @@
 /** Names of tools, substances, hazards, modules, conditions and phases must exist. */
 import type { Code } from "../../model/codes.ts";
 import { type Content, sheetsOf } from "../../model/content.ts";
-import { addressOfPath, modulePath } from "../../model/link.ts";
 import type { Module, ModuleStep } from "../../model/module.ts";
 import type { YamlPath } from "../../model/source.ts";
 import { nearestWords } from "../nearest.ts";
 import type { Reporter, Spot } from "../reporter.ts";
+import { type Known, knownConditions, knownOf } from "./known.ts";
 import { inFile, inStep, type Rule } from "./rule.ts";
 
 interface Reference {
@@ -16,7 +16,7 @@ interface Reference {
 interface ReferenceKind {
   readonly code: Code;
   readonly noun: string;
-  known(content: Content, module: Module): { has(id: string): boolean; keys(): Iterable<string> };
+  known(content: Content, module: Module): Known;
   ofModule(module: Module): readonly Reference[];
   ofStep(step: ModuleStep): readonly Reference[];
 }
@@ -25,18 +25,20 @@ const list = (field: string, ids: readonly string[]): Reference[] =>
   ids.map((id, index) => ({ id, path: [field, index] }));
 const none = (): Reference[] => [];
 
+const knownHazards = knownOf("hazard");
+
 const kinds: readonly ReferenceKind[] = [
   {
     code: "unknown-tool",
     noun: "tool",
-    known: (content) => content.tools,
+    known: knownOf("tool"),
     ofModule: (module) => list("tools", module.tools),
     ofStep: (step) => list("tools", step.tools),
   },
   {
     code: "unknown-substance",
     noun: "substance",
-    known: (content) => content.substances,
+    known: knownOf("substance"),
     ofModule: (module) =>
       module.substances.map(({ use }, index) => ({ id: use, path: ["substances", index, "use"] })),
     ofStep: (step) => list("substances", step.substances),
@@ -44,21 +46,21 @@ const kinds: readonly ReferenceKind[] = [
   {
     code: "unknown-hazard",
     noun: "hazard",
-    known: (content) => content.hazards,
+    known: knownHazards,
     ofModule: (module) => list("hazards", module.hazards),
     ofStep: (step) => list("hazards", step.hazards),
   },
   {
     code: "unknown-condition",
     noun: "condition",
-    known: (content) => content.programme.conditions,
+    known: knownConditions,
     ofModule: (module) => list("conditions", module.conditions),
     ofStep: (step) => list("conditions", step.conditions),
   },
   {
     code: "unknown-module",
     noun: "module",
-    known: knownModules,
+    known: knownOf("module"),
     ofModule: (module) => [...list("needs", module.needs), ...onward(module)],
     ofStep: none,
   },
@@ -70,18 +72,6 @@ const kinds: readonly ReferenceKind[] = [
     ofStep: (step) => (step.phase === undefined ? [] : [{ id: step.phase, path: ["phase"] }]),
   },
 ];
-
-/** Modules that could not be understood count as known: their own faults are reported, not those of all that name them. */
-function knownModules({ outlines }: Content) {
-  return {
-    has: (id: string) => outlines.has(modulePath(id)),
-    keys: () =>
-      [...outlines.values()].flatMap(({ path, isSound }) => {
-        const address = isSound ? addressOfPath(path) : undefined;
-        return address?.kind === "module" ? [address.id] : [];
-      }),
-  };
-}
 
 const onward = (module: Module): Reference[] =>
   [...module.procedure.leaves].flatMap(([id, { to }]) =>
@@ -101,7 +91,7 @@ export const references: Rule = {
           "unknown-hazard",
           "hazard",
           id,
-          content.hazards,
+          knownHazards(content),
           inFile(content, sheet, path),
           reporter,
         );
@@ -127,7 +117,7 @@ export function reportUnknown(
   code: Code,
   noun: string,
   id: string,
-  known: { has(id: string): boolean; keys(): Iterable<string> },
+  known: Known,
   spot: Spot,
   reporter: Reporter,
 ): void {

@@ -4,9 +4,11 @@ import { parseQuantity } from "../../engine/workshop/quantity.ts";
 
 export const idPattern = /^[a-z][a-z0-9-]*$/;
 
+const idWords = "an id of lower-case letters, digits and hyphens, beginning with a letter";
+
 export const id = z
-  .string()
-  .regex(idPattern, "an id of lower-case letters, digits and hyphens, beginning with a letter")
+  .string(idWords)
+  .regex(idPattern, idWords)
   .meta({ description: "An id: lower-case letters, digits and hyphens." });
 
 export const text = z.string().trim().min(1, "some text").max(4000, "text of at most 4000 characters");
@@ -38,28 +40,48 @@ export function fault(code: string, message: string) {
 }
 
 /** A time as people write it, `5 min` or `2 h 30 min`, in minutes. */
-export const minutes = quantity("time", "5 min or 2 h 30 min", (seconds) => seconds / 60);
+export const minutes = quantity("time", "5 min or 2 h 30 min", "min", (seconds) => seconds / 60);
+
+/** What to write where a number stands without its unit. */
+function numberNeeds(unit: string, example: string, inUnit: (found: number) => number = (found) => found) {
+  return {
+    error: ({ input }: { readonly input?: unknown }): string =>
+      typeof input === "number" ? `it with its unit, such as ${inUnit(input)} ${unit}` : example,
+  };
+}
+
+/** A share below 1 is likely to be meant as a fraction. */
+const asPercent = (found: number): number => (found <= 1 ? found * 100 : found);
 
 /** A share as people write it, `80 %`, as a fraction from 0 to 1. */
-export const share = z.string().transform((written, context) => {
-  const read = parseQuantity(written);
-  if (read.ok && read.value.unit === "%" && read.value.amount >= 0 && read.value.amount <= 100)
-    return read.value.amount / 100;
-  context.addIssue(fault("wrong-unit", `a share such as 80 %, not "${written.slice(0, 60)}"`));
-  return z.NEVER;
-});
+export const share = z
+  .string(numberNeeds("%", "a share such as 80 %", asPercent))
+  .transform((written, context) => {
+    const read = parseQuantity(written);
+    if (read.ok && read.value.unit === "%" && read.value.amount >= 0 && read.value.amount <= 100)
+      return read.value.amount / 100;
+    context.addIssue(fault("wrong-unit", `a share such as 80 %, not "${written.slice(0, 60)}"`));
+    return z.NEVER;
+  });
 
 /** Text that must be a quantity of a dimension; kept as written. */
 export function writtenQuantity(dimension: string, example: string) {
-  return text.superRefine((written, context) => {
-    const read = parseQuantity(written);
-    if (read.ok && read.value.dimension === dimension) return;
-    context.addIssue(fault("wrong-unit", `a ${dimension} such as ${example}, not "${written.slice(0, 60)}"`));
-  });
+  const [, unit = ""] = /^\S+ (\S+)/.exec(example) ?? [];
+  return z
+    .string(numberNeeds(unit, `a ${dimension} such as ${example}`))
+    .trim()
+    .min(1, `a ${dimension} such as ${example}`)
+    .superRefine((written, context) => {
+      const read = parseQuantity(written);
+      if (read.ok && read.value.dimension === dimension) return;
+      context.addIssue(
+        fault("wrong-unit", `a ${dimension} such as ${example}, not "${written.slice(0, 60)}"`),
+      );
+    });
 }
 
-function quantity(dimension: string, example: string, fromBase: (base: number) => number) {
-  return z.string().transform((written, context) => {
+function quantity(dimension: string, example: string, unit: string, fromBase: (base: number) => number) {
+  return z.string(numberNeeds(unit, `a ${dimension} such as ${example}`)).transform((written, context) => {
     const read = parseQuantity(written);
     if (read.ok && read.value.dimension === dimension && read.value.base >= 0)
       return fromBase(read.value.base);

@@ -27,7 +27,8 @@ const number = fields({
 const arrange = fields({ ...asked, kind: z.literal("arrange"), steps: ids });
 
 const question = z.discriminatedUnion("kind", [chooseOne, chooseSeveral, number, arrange], {
-  error: "one of choose-one, choose-several, number, arrange",
+  error: ({ code }: { readonly code?: string }) =>
+    code === "invalid_type" ? "a question with its id, kind, ask, why and see" : undefined,
 });
 
 export const quiz = fields({
