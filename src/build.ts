@@ -100,7 +100,7 @@ async function write(
   const task = { cards, assets: await bundled, folders, siteDir };
   const [ofModules, index] = await Promise.all([
     crew.all((hand) => hand.renderModules(task)),
-    writeSearch(inOrder(derived), folders.outDir),
+    writeSearch(inOrder(derived), folders.outDir, crew.search),
   ]);
   const assets = { ...task.assets, scripts: new Map([...task.assets.scripts, ["search-index", index]]) };
   const ofProgramme = await crew

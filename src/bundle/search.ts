@@ -8,17 +8,32 @@ import { buildSearch } from "./search-index.ts";
 
 const global: keyof SearchGlobal = "benchwrightSearch";
 
+/** The index of the documents that were written last, so that the same ones are not indexed again. */
+export interface KeptSearch {
+  last?: { readonly documents: string; readonly name: string; readonly text: string };
+}
+
 /**
  * Builds the index and writes it below `outDir`; gives the file's name relative to `outDir`. The data is one string that
  * is parsed as JSON, which browsers do faster than they read a literal of that size.
  */
-export async function writeSearch(documents: readonly SearchDocument[], outDir: string): Promise<string> {
-  const text = `self.${global}=JSON.parse(${asLiteral(JSON.stringify(buildSearch(documents)))});\n`;
-  const digest = createHash("sha256").update(text).digest("hex").slice(0, 8).toUpperCase();
-  const name = `assets/search-index-${digest}.js`;
+export async function writeSearch(
+  documents: readonly SearchDocument[],
+  outDir: string,
+  kept: KeptSearch = {},
+): Promise<string> {
+  const key = JSON.stringify(documents);
+  if (kept.last?.documents !== key) kept.last = { documents: key, ...scriptOf(documents) };
+  const { name, text } = kept.last;
   await mkdir(join(outDir, "assets"), { recursive: true });
   await writeFile(join(outDir, name), text);
   return name;
+}
+
+function scriptOf(documents: readonly SearchDocument[]): { name: string; text: string } {
+  const text = `self.${global}=JSON.parse(${asLiteral(JSON.stringify(buildSearch(documents)))});\n`;
+  const digest = createHash("sha256").update(text).digest("hex").slice(0, 8).toUpperCase();
+  return { name: `assets/search-index-${digest}.js`, text };
 }
 
 /** Single quotes, because JSON is full of double ones. */

@@ -3,10 +3,13 @@ import { existsSync, readdirSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import type { KeptSearch } from "../bundle/search.ts";
 import { owns, type Share } from "./share.ts";
 import { type Helper, here, onThread } from "./thread.ts";
 
 export interface Crew {
+  /** What is kept for the next build besides what each hand keeps. */
+  readonly search: KeptSearch;
   readonly hands: readonly Helper[];
   /** Asks all hands at once and gives their answers, in the order of the shares. Rejects when all have ended, if one failed. */
   all<Answer>(ask: (hand: Helper) => Promise<Answer>): Promise<Answer[]>;
@@ -36,6 +39,7 @@ export function crewOf(count: number, make: (share: Share) => Helper): Crew {
   const shares = Array.from({ length: count }, (_, which): Share => ({ which, of: count }));
   const hands = shares.map(make);
   return {
+    search: {},
     hands,
     async all(ask) {
       const work = hands.map(ask);
