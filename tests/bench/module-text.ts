@@ -118,7 +118,7 @@ function stepsOf(pieces: readonly Piece[], { tool, cleaner, substance, hazard }:
       ...(i === 0 ? ["after: {let-down: the train can run once it is open}", "critical: true"] : []),
     ),
   );
-  const cleaned = pieces.map(({ id, name }) =>
+  const cleaned = pieces.map(({ id, name }, i) =>
     step(
       `${id}-clean`,
       `Clean the ${name}`,
@@ -129,6 +129,7 @@ function stepsOf(pieces: readonly Piece[], { tool, cleaner, substance, hazard }:
       "time: 8 min",
       "feel: It moves without a catch.",
       "mistakes: [{mistake: Too much on the brush, result: It runs where it should not.}]",
+      ...(i === pieces.length - 1 ? ["wait: 2 h"] : []),
     ),
   );
   const outwards = pieces
