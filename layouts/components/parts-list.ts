@@ -1,19 +1,24 @@
 /** Fasteners and parts of a machine, as lists to lay out the tray by. */
+import type { Loose, NeverLeft } from "../../src/engine/procedure/leaving.ts";
 import type { Hold } from "../../src/engine/procedure/procedure.ts";
 import type { ModuleFastener, ModulePart, ModuleProcedure } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
 import { sentence } from "../words.ts";
 import { type Column, ruledTable } from "./ruled-table.ts";
 
-export function fasteners({ fasteners }: ModuleProcedure): Html | undefined {
+export function fasteners({ fasteners, neverLeft }: ModuleProcedure): Html | undefined {
   if (fasteners.size === 0) return undefined;
   return html`<h3>Fasteners</h3>
-${ruledTable("fasteners", fastenerColumns, [...fasteners.values()])}`;
+${ruledTable("fasteners", fastenerColumns(neverLeft), [...fasteners.values()])}`;
 }
 
-const fastenerColumns: readonly Column<ModuleFastener>[] = [
+const fastenerColumns = (neverLeft: NeverLeft): readonly Column<ModuleFastener>[] => [
   { name: "No.", kind: "count", value: ({ count }) => String(count) },
-  { name: "Fastener", kind: "head", value: (set) => html`${set.name}${small(fastenerRemarks(set))}` },
+  {
+    name: "Fastener",
+    kind: "head",
+    value: (set) => html`${set.name}${small(fastenerRemarks(set, neverLeft.fasteners.get(set.id) ?? []))}`,
+  },
   {
     name: "Size",
     value: ({ thread, length }) => [thread, length].filter((each) => each !== undefined).join(" × "),
@@ -23,8 +28,16 @@ const fastenerColumns: readonly Column<ModuleFastener>[] = [
   { name: "Tighten", value: torque },
 ];
 
-function fastenerRemarks({ kind, matched, note }: ModuleFastener): (string | undefined)[] {
-  return [kindWords(kind), matched ? "matched: each to its own hole, in numbered places" : undefined, note];
+function fastenerRemarks(
+  { kind, matched, note }: ModuleFastener,
+  neverLeft: readonly Loose[],
+): (string | undefined)[] {
+  return [
+    kindWords(kind),
+    matched ? "matched: each to its own hole, in numbered places" : undefined,
+    neverLeft.length === 0 ? undefined : `never left ${neverLeft.join(" or ")} between sessions`,
+    note,
+  ];
 }
 
 const kindWords = (kind: ModuleFastener["kind"]) =>
@@ -35,10 +48,14 @@ function torque({ torque, torqueSource }: ModuleFastener): Html | string | undef
   return torqueSource === undefined ? torque : html`${torque} <small>source: ${torqueSource}</small>`;
 }
 
-export function parts({ parts, fasteners }: ModuleProcedure): Html | undefined {
+export function parts({ parts, fasteners, neverLeft }: ModuleProcedure): Html | undefined {
   if (parts.size === 0) return undefined;
   const columns: readonly Column<ModulePart>[] = [
-    { name: "Part", kind: "head", value: (part) => html`${part.name}${small(partRemarks(part, parts))}` },
+    {
+      name: "Part",
+      kind: "head",
+      value: (part) => html`${part.name}${small(partRemarks(part, parts, neverLeft))}`,
+    },
     { name: "Held by", value: (part) => holds(part, fasteners) },
     { name: "Kept", value: ({ keep }) => keep },
   ];
@@ -46,11 +63,16 @@ export function parts({ parts, fasteners }: ModuleProcedure): Html | undefined {
 ${ruledTable("parts", columns, [...parts.values()])}`;
 }
 
-function partRemarks(part: ModulePart, parts: ModuleProcedure["parts"]): (string | undefined)[] {
+function partRemarks(
+  part: ModulePart,
+  parts: ModuleProcedure["parts"],
+  neverLeft: NeverLeft,
+): (string | undefined)[] {
   const nameOf = (id: string) => parts.get(id)?.name ?? id;
   return [
     part.in === undefined ? undefined : `in the ${nameOf(part.in)}`,
     part.replaces === undefined ? undefined : `takes the place of the ${nameOf(part.replaces)}`,
+    neverLeft.parts.has(part.id) ? "never left off between sessions" : undefined,
     part.note,
   ];
 }

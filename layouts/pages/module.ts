@@ -11,6 +11,7 @@ import { orderOfWork } from "../components/order-of-work.ts";
 import { fasteners, parts } from "../components/parts-list.ts";
 import { plainSection } from "../components/plain-section.ts";
 import { safety } from "../components/safety.ts";
+import { sessions } from "../components/sessions.ts";
 import { substances } from "../components/substances.ts";
 import { titleBlock } from "../components/title-block.ts";
 import { tools } from "../components/tools.ts";
@@ -44,7 +45,7 @@ function body(view: ModuleView, book: Book, from: Address): Html {
     sections.map((each) => plainSection(each, anchorOf(each), module.path, book, from));
   return html`<div class="opening">
 ${atAGlance(view, book, from)}${plain(introduction)}</div>
-${safety(view, book, from)}${beforeWork(view, book, from)}${group("Tools and substances", "s_supplies", [tools(view, book, from), substances(view, book, from)])}${group("Parts and fasteners", "s_parts", [fasteners(module.procedure), parts(module.procedure)])}${plain(before)}${phases.length === 0 ? undefined : orderOfWork(phases)}${work(phases, { view, book, from, numbers })}${afterWork(module)}${plain(after)}${precedence(view)}${sources(module.sources)}`;
+${safety(view, book, from)}${beforeWork(view, book, from)}${group("Tools and substances", "s_supplies", [tools(view, book, from), substances(view, book, from)])}${group("Parts and fasteners", "s_parts", [fasteners(module.procedure), parts(module.procedure)])}${plain(before)}${phases.length === 0 ? undefined : orderOfWork(phases)}${sessions(view, book.site.programme.session)}${work(phases, { view, book, from, numbers })}${afterWork(module)}${plain(after)}${precedence(view)}${sources(module.sources)}`;
 }
 
 /** A section of the sheet; nothing where all that would stand in it is missing. */

@@ -2,8 +2,9 @@ import type { Graph } from "../engine/procedure/graph.ts";
 import { graphOfProcedure } from "../engine/procedure/graph-of-procedure.ts";
 import type { Pair } from "../engine/procedure/precedence.ts";
 import { restrict } from "../engine/procedure/restrict.ts";
+import { planSessions } from "../engine/procedure/sessions/plan-sessions.ts";
 import type { Tray } from "../engine/procedure/tray.ts";
-import { walk } from "../engine/procedure/walk.ts";
+import { walkOfProcedure } from "../engine/procedure/walk-of-procedure.ts";
 import type { Content, ModuleQuiz } from "../model/content.ts";
 import { addressOfPath, readLink } from "../model/link.ts";
 import type { Module, ModuleStep } from "../model/module.ts";
@@ -14,25 +15,32 @@ import { cardOf } from "./card.ts";
 import { practicesOf } from "./practices.ts";
 
 export function deriveModule(module: Module, content: Content): ModuleView {
-  return viewOf(module, content.quizzes.get(module.id), content.sources.get(module.path)!);
+  const { quizzes, sources, programme } = content;
+  return viewOf(module, quizzes.get(module.id), sources.get(module.path)!, programme.session);
 }
 
-const viewOf = remembered((module: Module, quiz: ModuleQuiz | undefined, source: Source): ModuleView => {
-  const { steps } = module.procedure;
-  const graph = soundGraph(module);
-  const precedence = restrict(graph, graph.precedence.steps);
-  const { trays } = walk(module.procedure);
-  const practices = practicesOf(module, graph);
-  return {
-    module,
-    card: cardOf(module, practices, quiz),
-    names: namesOf(module, quiz, source),
-    steps: steps.map((step, index) => stepView(step, index, trays[index]!, precedence.pairs, steps)),
-    precedence,
-    practices,
-    quiz,
-  };
-});
+/** `session` is the length of a session in minutes. */
+const viewOf = remembered(
+  (module: Module, quiz: ModuleQuiz | undefined, source: Source, session: number): ModuleView => {
+    const { steps } = module.procedure;
+    const graph = soundGraph(module);
+    const precedence = restrict(graph, graph.precedence.steps);
+    const { trays } = walkOfProcedure(module.procedure);
+    const practices = practicesOf(module, graph);
+    return {
+      module,
+      card: cardOf(module, practices, quiz),
+      names: namesOf(module, quiz, source),
+      steps: steps.map((step, index) => stepView(step, index, trays[index]!, precedence.pairs, steps)),
+      precedence,
+      practices,
+      sessions: steps.some(({ time, wait }) => time > 0 || wait > 0)
+        ? planSessions(steps, session)
+        : undefined,
+      quiz,
+    };
+  },
+);
 
 /** The modules that it needs or links to. */
 function namesOf(module: Module, quiz: ModuleQuiz | undefined, source: Source): string[] {

@@ -1,4 +1,5 @@
 import type { Pair, Precedence } from "../engine/procedure/precedence.ts";
+import type { Sessions } from "../engine/procedure/sessions/plan-sessions.ts";
 import type { Tray } from "../engine/procedure/tray.ts";
 import type { Address } from "./address.ts";
 import type { ModuleQuiz } from "./content.ts";
@@ -65,6 +66,8 @@ export interface ModuleView {
   /** Reduced. */
   readonly precedence: Precedence;
   readonly practices: readonly Practice[];
+  /** The steps as written in sessions of the programme's length; undefined where the steps have no times. */
+  readonly sessions: Sessions | undefined;
   readonly quiz: ModuleQuiz | undefined;
 }
 
