@@ -23,6 +23,7 @@ const kinds: readonly PageKind[] = [
   { name: "module page", at: (module) => `modules/${module}/`, script: 5 },
   { name: "bench view", at: (module) => `modules/${module}/bench/` },
   { name: "practice", at: (module) => `modules/${module}/practice/` },
+  { name: "dry run", at: (module) => `modules/${module}/dry-run/`, script: 40 },
   { name: "quiz", at: (module) => `modules/${module}/quiz/`, script: 40 },
   { name: "search page, its index included", at: () => "search/" },
 ];

@@ -4,10 +4,13 @@ import { describe, expect, test } from "vitest";
 import { bookOf } from "../../layouts/book.ts";
 import { raw } from "../../layouts/html.ts";
 import { benchPage } from "../../layouts/interactive/bench.ts";
+import { dryRunPage } from "../../layouts/interactive/dry-run.ts";
 import { practicePage } from "../../layouts/interactive/practice.ts";
 import { quizPage } from "../../layouts/interactive/quiz.ts";
 import { searchPage } from "../../layouts/interactive/search.ts";
-import type { PracticeData, QuizData } from "../../src/model/page-data.ts";
+import { answerOrder } from "../../src/engine/procedure/answer-order.ts";
+import { performingGraph } from "../../src/engine/procedure/performing-graph.ts";
+import type { DryRunData, PracticeData, QuizData } from "../../src/model/page-data.ts";
 import { read } from "../../src/read/read.ts";
 import { validate } from "../../src/validate/validate.ts";
 import { projectDir } from "../support/project.ts";
@@ -97,6 +100,36 @@ describe.each(practised.map((view) => [view.module.id, view] as const))("the pra
       const titles = task.steps.map(({ title }) => title).sort(new Intl.Collator("en").compare);
       expect(shown.map((title) => readable(title!))).toEqual(titles.map(escaped));
     }
+  });
+});
+
+describe.each(practised.map((view) => [view.module.id, view] as const))("the dry run of %s", (_id, view) => {
+  const page = dryRunPage(view, book);
+  const data = dataOf<DryRunData>(page);
+  const titles = data.steps.map(({ title }) => title);
+
+  test("is on paper a slip for each step, in an order that gives no right one away", () => {
+    const shown = [...page.matchAll(/<li><span class="paper-number"[^>]*><\/span>(.*?)<\/li>/g)].map(
+      ([, title]) => readable(title!),
+    );
+    expect(shown.toSorted()).toEqual(titles.map(escaped).toSorted());
+    const ids = shown.map((title) => data.steps[titles.map(escaped).indexOf(title)]!.id);
+    expect(answerOrder(performingGraph(data.precedence), ids).valid).toBe(false);
+  });
+
+  test("does not say in words what comes before what", () => {
+    const text = readable(page);
+    for (const reason of data.precedence.pairs.flatMap(({ because }) => because))
+      expect(text).not.toContain(escaped(reason));
+  });
+
+  test("leads to the step on the operation sheet and to the sheet of each hazard", () => {
+    for (const { id, href } of data.steps)
+      expect(href).toBe(`../../../modules/${view.module.id}/index.html#${id}`);
+    const known = new Set(data.hazards.map(({ id }) => id));
+    expect(known.size).toBeGreaterThan(0);
+    for (const { hazards } of data.steps) for (const id of hazards) expect(known).toContain(id);
+    for (const { id, href } of data.hazards) expect(href).toBe(`../../../hazards/${id}/index.html`);
   });
 });
 

@@ -71,6 +71,7 @@ export class RunView {
     const { isOver } = run.summary();
     this.#slips.show(run.open());
     this.#toDo.hidden = stop !== undefined || isOver;
+    this.element.classList.toggle("is-told", this.#toDo.hidden);
     this.#told.replaceChildren(
       ...(stop === undefined ? [] : [this.#stopView(stop)]),
       ...(isOver ? [this.#summary()] : []),
@@ -114,9 +115,7 @@ export class RunView {
     }
     this.#showDone();
     this.#slips.focus(next);
-    announce(
-      `Step ${run.done().length} done: ${this.#title(step)}. On the tray: ${trayWords(run.account())}.`,
-    );
+    announce(`Step ${run.done().length} done: ${this.#title(step)}. Now ${trayWords(run.account())}.`);
   }
 
   #refuse({ step, verdict }: Try): void {
@@ -130,7 +129,7 @@ export class RunView {
   }
 
   #stopView(stop: Try): HTMLElement {
-    const pairs = this.#options.run.telling(stop);
+    const pairs = this.#options.run.telling(stop.step, stop.verdict.critical);
     return stopView({
       step: this.#steps.get(stop.step)!,
       reasons: pairs.map((pair) => pairWords(pair, stop.step, this.#title)),
@@ -146,7 +145,10 @@ export class RunView {
   }
 
   #summary(): HTMLElement {
-    return summaryView(this.#options.run.summary(), this.#options.data.steps);
+    const { run, data } = this.#options;
+    const summary = run.summary();
+    const stopped = summary.stopped.map((each) => ({ ...each, pairs: run.telling(each.step, each.pairs) }));
+    return summaryView({ ...summary, stopped }, data.steps);
   }
 
   #goOn(step: string): void {

@@ -72,9 +72,9 @@ export class Run {
     return hindrances(this.machine, this.#works(), this.#work.get(step)!);
   }
 
-  /** The pairs that tell why a run was stopped. */
-  telling({ step, verdict }: Try): Pair[] {
-    return tellingPairs(this.#graph, step, verdict);
+  /** Of the critical pairs that stopped the run at a step those that tell most about it. */
+  telling(step: string, critical: readonly Pair[]): Pair[] {
+    return tellingPairs(this.#graph, step, critical);
   }
 
   /** The tray as it is now, with what the last step changed. */

@@ -10,6 +10,7 @@ export interface SlipsOptions {
 export class Slips {
   readonly element = element("ul", { class: "slips" });
   readonly #rows: ReadonlyMap<string, HTMLLIElement>;
+  #said: HTMLElement | undefined;
 
   constructor({ steps, choose }: SlipsOptions) {
     this.#rows = new Map(steps.map((step) => [step.id, slip(step, () => choose(step.id))]));
@@ -28,21 +29,23 @@ export class Slips {
     return [...this.#rows].find(([, each]) => each === next)?.[0];
   }
 
-  /** Says something below a slip, in the place of all that was said before; its button keeps the focus. */
+  /** Says something below a slip, in the place of all that was said before. */
   say(step: string, words: HTMLElement): void {
     this.clear();
     const row = this.#rows.get(step)!;
     words.id = "run-refusal";
     row.append(words);
+    this.#said = words;
     row.classList.add("is-refused");
     buttonOf(row).setAttribute("aria-describedby", words.id);
     row.scrollIntoView({ block: "nearest" });
   }
 
   clear(): void {
+    // Nothing else is touched: a button taken out of the page for a moment loses the focus.
+    this.#said?.remove();
     for (const row of this.#rows.values()) {
       row.classList.remove("is-refused");
-      row.replaceChildren(buttonOf(row));
       buttonOf(row).removeAttribute("aria-describedby");
     }
   }

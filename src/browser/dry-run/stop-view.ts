@@ -22,7 +22,7 @@ export function stopView({ step, reasons, hazards, goOn }: StopOptions): HTMLEle
       {},
       "You chose “",
       element("strong", {}, step.title),
-      "”. At the bench it would now hurt someone or ruin a part.",
+      "”. At the bench this could hurt someone or ruin a part.",
     ),
     element("ul", {}, ...reasons.map((reason) => element("li", {}, reason))),
     ...couldHappen(step, hazards),

@@ -24,12 +24,12 @@ export function summaryView(summary: RunSummary, steps: readonly DryRunStep[]): 
       "Too early",
       refused.map((each) => tooEarly(each, title)),
     ),
-    ...part("Read again", links),
+    ...part("Read again", links, "read-again"),
   );
 }
 
-function part(heading: string, lines: readonly HTMLElement[]): HTMLElement[] {
-  return lines.length === 0 ? [] : [element("h3", {}, heading), element("ul", {}, ...lines)];
+function part(heading: string, lines: readonly HTMLElement[], kind?: string): HTMLElement[] {
+  return lines.length === 0 ? [] : [element("h3", {}, heading), element("ul", { class: kind }, ...lines)];
 }
 
 function tooEarly({ step, times: count, pairs }: TooEarly, title: (step: string) => string): HTMLElement {

@@ -4,6 +4,9 @@ import type { RunSummary } from "../../engine/procedure/run-summary.ts";
 import type { TrayAccount } from "../../engine/procedure/tray-account.ts";
 import { counted, sentence } from "../page/words.ts";
 
+/** Where two steps work on many things alike, a few of them say why. */
+const mostReasons = 2;
+
 export type TitleOf = (step: string) => string;
 
 /** "“Lift the lid” comes first: the lid covers the belt." For a pair further up the way, both its steps are named. */
@@ -12,13 +15,15 @@ export function pairWords({ first, then, because }: Pair, tried: string, title: 
     then === tried
       ? `“${title(first)}” comes first`
       : `“${title(first)}” comes before “${title(then)}”, and that before this`;
-  return sentence(`${order}: ${because.join("; ")}`);
+  const told = because.slice(0, mostReasons);
+  const more = because.length > mostReasons ? [`and ${because.length - mostReasons} more`] : [];
+  return sentence(`${order}: ${[...told, ...more].join("; ")}`);
 }
 
-/** "14 off, 2 slack"; "nothing off". */
+/** "14 on the tray, 2 slack"; "tray empty". */
 export function trayWords({ total, slack }: TrayAccount): string {
   const loose = slack.reduce((sum, { count }) => sum + count, 0);
-  return [total === 0 ? "nothing off" : `${total} off`, loose === 0 ? "" : `${loose} slack`]
+  return [total === 0 ? "tray empty" : `${total} on the tray`, loose === 0 ? "" : `${loose} slack`]
     .filter((part) => part !== "")
     .join(", ");
 }

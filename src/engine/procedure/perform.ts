@@ -61,10 +61,10 @@ export function performSteps(graph: Graph, chosen: readonly string[]): Try[] | u
 }
 
 /**
- * Of the critical pairs of a stop those that tell most about it: the ones that end at the step itself, or else those whose
+ * Of the critical pairs of a stop (`critical`) those that tell most about it: the ones that end at the step itself, or else those whose
  * first step comes after no other one's.
  */
-export function tellingPairs(graph: Graph, step: string, { critical }: Verdict): Pair[] {
+export function tellingPairs(graph: Graph, step: string, critical: readonly Pair[]): Pair[] {
   const own = critical.filter(({ then }) => then === step);
   if (own.length > 0) return own;
   const places = critical.map(({ first }) => placeOf(graph.places, first));

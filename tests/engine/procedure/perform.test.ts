@@ -166,8 +166,10 @@ describe("of random procedures", () => {
           expect(firsts).toEqual(new Set(reversed.map(({ id }) => id)));
           if (verdict.kind !== "stopped") return;
           stops++;
-          expect(verdict.critical).toEqual(expect.arrayContaining(tellingPairs(graph, step.id, verdict)));
-          expect(tellingPairs(graph, step.id, verdict)).not.toEqual([]);
+          expect(verdict.critical).toEqual(
+            expect.arrayContaining(tellingPairs(graph, step.id, verdict.critical)),
+          );
+          expect(tellingPairs(graph, step.id, verdict.critical)).not.toEqual([]);
         });
       }),
       { numRuns: 200 },
@@ -237,7 +239,7 @@ describe("by hand: a lid over a belt, and a belt under power", () => {
     for (const step of ["lid-off", "belt-off"]) {
       const verdict = tryStep(graph, new Set(), step);
       expect(verdict.kind).toBe("stopped");
-      expect(tellingPairs(graph, step, verdict).map(({ because }) => because)).toEqual([
+      expect(tellingPairs(graph, step, verdict.critical).map(({ because }) => because)).toEqual([
         ["the belt may start"],
       ]);
     }
