@@ -359,6 +359,24 @@ describe("schema", () => {
     });
     expect(step).toEqual(all.step);
   });
+
+  test("every field of every schema has a description in words", async () => {
+    const all = (await call("schema")).json();
+    const seen: string[] = [];
+    const waiting: [string, unknown][] = [["", all]];
+    for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+      const [path, value] = next;
+      if (typeof value !== "object" || value === null) continue;
+      const { properties } = value as { properties?: Record<string, { description?: string }> };
+      for (const [name, field] of Object.entries(properties ?? {})) {
+        seen.push(`${path} ${name}`);
+        expect(field.description ?? "", `${path} ${name}`).toMatch(/\S{2,} \S+.*[.:]/);
+      }
+      for (const [name, inner] of Object.entries(value)) waiting.push([`${path}/${name}`, inner]);
+    }
+    for (const name of Object.keys(all)) expect(seen.join("\n")).toContain(`/${name} `);
+    expect(seen).toContain("/module/properties/parts/additionalProperties held-by");
+  });
 });
 
 describe("build", () => {

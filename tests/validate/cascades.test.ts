@@ -49,3 +49,57 @@ test("a step that is not marked as one is the only thing said of its module", ()
 test("no programme.yaml: its conditions are not called unknown", () => {
   expect(codesOf(withoutFile("programme.yaml"))).toEqual(["no-programme"]);
 });
+
+const withoutStep = (id: string): Files => {
+  const text = withoutFile("nothing").get(module) as string;
+  return withFile(
+    module,
+    text
+      .split(/^(?=## )/m)
+      .filter((section) => !section.includes(`\nid: ${id}\n`))
+      .join(""),
+  );
+};
+
+/** What is said of the sound module with one thing wrong in its acts. The quiz may miss the step; that is its own fault. */
+test.each([
+  ["the removal of a cover and its screws", "remove: [lid-screws, lid]\ntools", "tools", "cover-on"],
+  ["the removal of screws", "remove: [lid-screws, lid]", "remove: [lid]", "still-held"],
+  ["the removal of a cover", "remove: [lid-screws, lid]", "remove: [lid-screws]", "cover-on"],
+  ["the removal of a part", "remove: wheel\n", "", "refits-what-is-on"],
+  ["the refitting of a part", "refit: [wheel]\n", "", "ends-off"],
+  ["the refitting of screws", "refit: [lid, lid-screws]", "refit: [lid]", "tightens-what-is-not-in"],
+  ["the tightening", "tighten: [lid-screws]\n", "", "ends-off"],
+  ["one of four screws", "remove: [lid-screws, lid]", "remove: [{lid-screws: 3}, lid]", "still-held"],
+  ["a state", "id: brake-off\nmakes: {brake: off}", "id: brake-off", "wrong-state"],
+  ["the name of a part", "remove: wheel\n", "remove: whel\n", "unknown-target"],
+  ["the name of a set", "remove: [lid-screws, lid]", "remove: [lid-screw, lid]", "unknown-target"],
+  ["the name of a state", "makes: {brake: off}", "makes: {brakes: off}", "unknown-state"],
+  ["a count", "remove: [lid-screws, lid]", "remove: [{lid-screws: 5}, lid]", "act-count"],
+  [
+    "a tool's name in the module",
+    "tools: [driver]\nsubstances",
+    "tools: [drivre]\nsubstances",
+    "unknown-tool",
+  ],
+  ["a substance's name in the step", "substances: [spirit]", "substances: [spirits]", "unknown-substance"],
+  ["a substance's name in the module", "{use: spirit,", "{use: spirits,", "unknown-substance"],
+])("one message where %s is wrong or forgotten", (_, from, to, expected) => {
+  expect(codesOf(inModule(from, to))).toEqual([expected]);
+});
+
+test("a step that is left out is missed once in the module", () => {
+  expect(codesOf(withoutStep("wheel-off"))).toEqual(["dead-link", "refits-what-is-on", "unknown-step"]);
+});
+
+test("two slips about different things are two messages, and a slip after a part is back is one of its own", () => {
+  const second = inModule("remove: wheel\n", "");
+  expect(codesOf(changed(module, "tighten: [lid-screws]\n", "", second))).toEqual([
+    "ends-off",
+    "refits-what-is-on",
+  ]);
+  const again = "tools: [driver]\nphase: build\n```\n";
+  const late = inModule("remove: [lid-screws, lid]", "remove: [lid]");
+  const more = "\n## Again\n\n```yaml step\nid: again\nrefit: lid\n```\n";
+  expect(codesOf(changed(module, again, again + more, late))).toEqual(["refits-what-is-on", "still-held"]);
+});

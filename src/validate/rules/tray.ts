@@ -6,9 +6,14 @@ import type { Content } from "../../model/content.ts";
 import type { Module } from "../../model/module.ts";
 import type { YamlPath } from "../../model/source.ts";
 import type { Reporter } from "../reporter.ts";
+import { are } from "../words.ts";
+import { type EndFault, endWords, isEndFault } from "./end-faults.ts";
+import { firstFaults } from "./first-faults.ts";
+import { misnamedIn } from "./misnamed.ts";
 import { inFile, inStep, moduleRule } from "./rule.ts";
 
-type Of<Kind extends FaultKind> = Extract<Fault, { kind: Kind }>;
+type StepFault = Exclude<Fault, EndFault>;
+type Of<Kind extends FaultKind> = Extract<StepFault, { kind: Kind }>;
 
 interface FaultWords<F> {
   code(fault: F): Code;
@@ -25,7 +30,11 @@ const tooManyCodes = {
 
 const tooManyWords = { slacken: "tight", remove: "in", refit: "out", tighten: "slack" } as const;
 
-const table: { readonly [Kind in FaultKind]: FaultWords<Of<Kind>> } = {
+/** "2 tight, 1 slack". */
+const held = ({ tight, slack }: { readonly tight: number; readonly slack: number }): string =>
+  [...(tight > 0 ? [`${tight} tight`] : []), ...(slack > 0 ? [`${slack} slack`] : [])].join(", ");
+
+const table: { readonly [Kind in StepFault["kind"]]: FaultWords<Of<Kind>> } = {
   "cover-on": {
     code: () => "cover-on",
     path: (f) => [f.act],
@@ -39,13 +48,12 @@ const table: { readonly [Kind in FaultKind]: FaultWords<Of<Kind>> } = {
   "still-held": {
     code: () => "still-held",
     path: () => ["remove"],
-    say: (f, name) => `${name(f.part)} is still held by ${name(f.set)}: ${f.tight} tight, ${f.slack} slack`,
+    say: (f, name) => `${name(f.part)} is still held by ${name(f.set)}: ${held(f)}`,
   },
   "in-the-way": {
     code: () => "in-the-way",
     path: () => ["refit"],
-    say: (f, name) =>
-      `${name(f.part)} can't go back while ${name(f.set)} are in: ${f.tight} tight, ${f.slack} slack`,
+    say: (f, name) => `${name(f.part)} can't go back while ${name(f.set)} are in: ${held(f)}`,
   },
   "part-off": {
     code: () => "removes-what-is-off",
@@ -66,7 +74,7 @@ const table: { readonly [Kind in FaultKind]: FaultWords<Of<Kind>> } = {
     code: (f) => tooManyCodes[f.act],
     path: (f) => [f.act],
     say: (f, name) =>
-      `this step would ${f.act} ${f.wanted} of ${name(f.set)}, and ${f.there} are ${tooManyWords[f.act]}`,
+      `this step would ${f.act} ${f.wanted} of ${name(f.set)}, and ${are(f.there)} ${tooManyWords[f.act]}`,
   },
   "wrong-state": {
     code: () => "wrong-state",
@@ -74,40 +82,41 @@ const table: { readonly [Kind in FaultKind]: FaultWords<Of<Kind>> } = {
     say: (f, name) =>
       `the ${f.state} is "${f.value}" here, and must be "${f.needed}"${f.part === "" ? "" : ` to move ${name(f.part)}`}`,
   },
-  "ends-off": {
-    code: () => "ends-off",
-    path: (f) => ["parts", f.part],
-    say: (f, name) => `${name(f.part)} is off at the end`,
-  },
-  "ends-on": {
-    code: () => "ends-on",
-    path: (f) => ["leaves", f.part],
-    say: (f, name) => `${name(f.part)} is on at the end`,
-  },
-  "ends-out": {
-    code: () => "ends-off",
-    path: (f) => ["fasteners", f.set],
-    say: (f, name) => `of ${name(f.set)}, ${f.out} are out and ${f.slack} slack at the end`,
-  },
-  "ends-state": {
-    code: () => "ends-state",
-    path: (f) => ["state", f.state],
-    say: (f) => `the ${f.state} is "${f.value}" at the end; expected "${f.needed}"`,
-  },
 };
 
 export const tray = moduleRule("tray", (module, content, reporter) => {
-  for (const fault of walkOfProcedure(module.procedure).faults) reportFault(fault, module, content, reporter);
+  const { procedure } = module;
+  for (const fault of firstFaults(procedure, walkOfProcedure(procedure), misnamedIn(module))) {
+    if (isEndFault(fault)) reportEnd(fault, module, content, reporter);
+    else if (!isMiscounted(fault, module)) reportStep(fault, module, content, reporter);
+  }
 });
 
-function reportFault(fault: Fault, module: Module, content: Content, reporter: Reporter): void {
-  const words = table[fault.kind] as FaultWords<Fault>;
-  const { parts, fasteners, states, steps } = module.procedure;
-  const name = (id: string): string =>
-    `"${id}" (${parts.get(id)?.name ?? fasteners.get(id)?.name ?? states.get(id)?.name ?? id})`;
-  const step = steps.find(({ id }) => id === fault.step);
-  const path = words.path(fault);
-  const spot =
-    step === undefined ? inFile(content, module, path, "key") : inStep(content, module, step, path, "key");
-  reporter.report(words.code(fault), spot, words.say(fault, name));
+/** More than there are of the set: the rule of acts says so. */
+const isMiscounted = (fault: StepFault, { procedure: { fasteners } }: Module): boolean =>
+  fault.kind === "too-many" && fault.wanted > (fasteners.get(fault.set)?.count ?? 0);
+
+const namerOf =
+  ({ procedure: { parts, fasteners } }: Module) =>
+  (id: string): string =>
+    `"${id}" (${parts.get(id)?.name ?? fasteners.get(id)?.name ?? id})`;
+
+function reportStep(fault: StepFault, module: Module, content: Content, reporter: Reporter): void {
+  const words = table[fault.kind] as FaultWords<StepFault>;
+  const step = module.procedure.steps.find(({ id }) => id === fault.step)!;
+  const spot = inStep(content, module, step, words.path(fault), "key");
+  reporter.report(words.code(fault), spot, words.say(fault, namerOf(module)));
+}
+
+function reportEnd(fault: EndFault, module: Module, content: Content, reporter: Reporter): void {
+  const { code, declared, last, found, mend } = endWords(fault, module, namerOf(module));
+  const place = inFile(content, module, declared, "key");
+  if (last === undefined) reporter.report(code, place, found, undefined, mend);
+  else {
+    const other = {
+      ...place,
+      message: declared[0] === "leaves" ? "leaves: says so here" : "it is listed here",
+    };
+    reporter.report(code, inStep(content, module, last.step, last.path, "key"), found, other, mend);
+  }
 }

@@ -2,10 +2,13 @@
 import type { Content } from "../../model/content.ts";
 import type { Module, ModuleStep } from "../../model/module.ts";
 import type { YamlPath } from "../../model/source.ts";
+import { nearest } from "../nearest.ts";
 import type { Reporter } from "../reporter.ts";
+import { type Known, knownConditions, knownOf } from "./known.ts";
 import { inFile, inStep, moduleRule } from "./rule.ts";
 
 interface Declared {
+  readonly known: (content: Content) => Known;
   readonly field: "tools" | "substances" | "hazards" | "conditions";
   readonly noun: string;
   declared(module: Module): readonly string[];
@@ -15,8 +18,16 @@ interface Declared {
 }
 
 const kinds: readonly Declared[] = [
-  { field: "tools", noun: "tool", declared: (m) => m.tools, path: (i) => ["tools", i], mustBeUsed: true },
   {
+    known: knownOf("tool"),
+    field: "tools",
+    noun: "tool",
+    declared: (m) => m.tools,
+    path: (i) => ["tools", i],
+    mustBeUsed: true,
+  },
+  {
+    known: knownOf("substance"),
     field: "substances",
     noun: "substance",
     declared: (m) => m.substances.map(({ use }) => use),
@@ -24,6 +35,7 @@ const kinds: readonly Declared[] = [
     mustBeUsed: true,
   },
   {
+    known: knownOf("hazard"),
     field: "hazards",
     noun: "hazard",
     declared: (m) => m.hazards,
@@ -31,6 +43,7 @@ const kinds: readonly Declared[] = [
     mustBeUsed: false,
   },
   {
+    known: knownConditions,
     field: "conditions",
     noun: "condition",
     declared: (m) => m.conditions,
@@ -47,10 +60,11 @@ export const used = moduleRule("declared and used", (module, content, reporter) 
 });
 
 function checkUses(kind: Declared, module: Module, content: Content, reporter: Reporter): void {
-  const declared = new Set(kind.declared(module));
+  const meant = meantIn(kind, content);
+  const declared = new Set(kind.declared(module).map(meant));
   for (const step of module.procedure.steps) {
     for (const [index, id] of step[kind.field].entries()) {
-      if (declared.has(id)) continue;
+      if (declared.has(meant(id)) || !kind.known(content).has(id)) continue;
       const spot = inStep(content, module, step, [kind.field, index]);
       reporter.report(
         "undeclared-use",
@@ -62,13 +76,20 @@ function checkUses(kind: Declared, module: Module, content: Content, reporter: R
 }
 
 function checkDeclared(kind: Declared, module: Module, content: Content, reporter: Reporter): void {
-  const usedIds = new Set(module.procedure.steps.flatMap((step: ModuleStep) => step[kind.field]));
+  const meant = meantIn(kind, content);
+  const usedIds = new Set(module.procedure.steps.flatMap((step: ModuleStep) => step[kind.field]).map(meant));
   for (const [index, id] of kind.declared(module).entries()) {
-    if (usedIds.has(id)) continue;
+    if (usedIds.has(meant(id)) || !kind.known(content).has(id)) continue;
     reporter.report(
       "unused-declaration",
       inFile(content, module, kind.path(index)),
       `no step uses the ${kind.noun} "${id}"`,
     );
   }
+}
+
+/** A name that is not known is reported as such, and stands here for the nearest that is. */
+function meantIn(kind: Declared, content: Content): (id: string) => string {
+  const known = kind.known(content);
+  return (id) => (known.has(id) ? id : (nearest(id, known.keys()) ?? id));
 }

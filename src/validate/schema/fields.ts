@@ -6,10 +6,7 @@ export const idPattern = /^[a-z][a-z0-9-]*$/;
 
 const idWords = "an id of lower-case letters, digits and hyphens, beginning with a letter";
 
-export const id = z
-  .string(idWords)
-  .regex(idPattern, idWords)
-  .meta({ description: "An id: lower-case letters, digits and hyphens." });
+export const id = z.string(idWords).regex(idPattern, idWords);
 
 export const text = z.string().trim().min(1, "some text").max(4000, "text of at most 4000 characters");
 export const texts = z.union([text.transform((one) => [one]), z.array(text)], {
@@ -19,12 +16,16 @@ export const ids = z.array(id);
 export const wholeNumber = z.int("a whole number").min(1, "a whole number from 1");
 
 /**
- * An object that refuses unknown fields. The message of such a fault is the list of known fields, from which the nearest
- * is offered.
+ * An object that refuses unknown fields, with a word on each, which editors show. The message of an unknown field is the
+ * list of known ones, from which the nearest is offered.
  */
-export function fields<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
+export function fields<Shape extends Record<string, z.ZodType>>(
+  shape: Shape,
+  words: { readonly [Field in keyof Shape]: string },
+) {
   const known = Object.keys(shape).join(" ");
-  return z.strictObject(shape, {
+  const described = Object.entries(shape).map(([name, schema]) => [name, schema.describe(words[name]!)]);
+  return z.strictObject(Object.fromEntries(described) as Shape, {
     error: (issue) => (issue.code === "unrecognized_keys" ? known : undefined),
   });
 }

@@ -1,97 +1,180 @@
 import { z } from "zod";
 import { fastenerKinds } from "../../model/module.ts";
 import { byId, fields, id, ids, text, texts, wholeNumber, writtenQuantity } from "./fields.ts";
-import { protection } from "./step.ts";
+import { protection, protectionWords } from "./step.ts";
 
 const countFrom0 = z.int("a whole number").min(0, "a whole number from 0");
-const outOrSlack = fields({ out: countFrom0.default(0), slack: countFrom0.default(0) });
+const outOrSlack = fields(
+  { out: countFrom0.default(0), slack: countFrom0.default(0) },
+  { out: "How many are out.", slack: "How many are in and slack." },
+);
 
 const heldBy = z.union([ids, z.record(id, z.union([z.literal("all"), outOrSlack]))], {
   error: "a list of fastener sets, or a map such as {motor-bolts: {out: 2, slack: 1}}",
 });
 
-const part = fields({
-  name: text,
-  "held-by": heldBy.optional(),
-  covers: ids.optional(),
-  in: id.optional(),
-  replaces: id.optional(),
-  "only-while": byId(text).optional(),
-  "never-left": z.literal("off").optional(),
-  keep: text.optional(),
-  note: text.optional(),
-});
+const part = fields(
+  {
+    name: text,
+    "held-by": heldBy.optional(),
+    covers: ids.optional(),
+    in: id.optional(),
+    replaces: id.optional(),
+    "only-while": byId(text).optional(),
+    "never-left": z.literal("off").optional(),
+    keep: text.optional(),
+    note: text.optional(),
+  },
+  {
+    name: "What the part is called at the bench.",
+    "held-by": "Fastener sets that hold it; with {out: 2, slack: 1} where not all have to come out.",
+    covers: "Parts that can't be reached while it is on.",
+    in: "The assembly that it lies in.",
+    replaces: "The part whose place it takes: it starts off the machine, the old one ends off.",
+    "only-while": "States in which it may be taken off or put back: {power: let down}.",
+    "never-left": "off, where work must never be left while it is off.",
+    keep: "Where it is kept once it is off: tray A.",
+    note: "What else to know of it.",
+  },
+);
 
 const loose = z.enum(["slack", "out"]);
 
-const fastener = fields({
-  name: text,
-  count: wholeNumber,
-  kind: z.enum(fastenerKinds).default("machine screw"),
-  thread: text.optional(),
-  length: writtenQuantity("length", "6 mm or 1/2 in").optional(),
-  drive: text.optional(),
-  keep: text.optional(),
-  matched: z.boolean().default(false),
-  "never-left": z
-    .union([loose.transform((one) => [one]), z.array(loose)], { error: "slack, out or [slack, out]" })
-    .optional(),
-  torque: text.optional(),
-  "torque-source": text.optional(),
-  note: text.optional(),
-});
+const fastener = fields(
+  {
+    name: text,
+    count: wholeNumber,
+    kind: z.enum(fastenerKinds).default("machine screw"),
+    thread: text.optional(),
+    length: writtenQuantity("length", "6 mm or 1/2 in").optional(),
+    drive: text.optional(),
+    keep: text.optional(),
+    matched: z.boolean().default(false),
+    "never-left": z
+      .union([loose.transform((one) => [one]), z.array(loose)], { error: "slack, out or [slack, out]" })
+      .optional(),
+    torque: text.optional(),
+    "torque-source": text.optional(),
+    note: text.optional(),
+  },
+  {
+    name: "What the set is called at the bench.",
+    count: "How many there are.",
+    kind: "What they are; machine screw where nothing is said.",
+    thread: "The thread as the trade writes it: 4 BA, M3x0.5, 1/4-20 UNC.",
+    length: "The length: 6 mm, 1/2 in.",
+    drive: "What the driver takes hold of: slotted, hexagon.",
+    keep: "Where they are kept once they are out: tray A.",
+    matched: "Whether each one goes back into its own hole.",
+    "never-left": "slack, out or both, where work must never be left while they are so.",
+    torque: "How tight: words such as snug, or a figure that has its source.",
+    "torque-source": "Where a figure of torque comes from.",
+    note: "What else to know of them.",
+  },
+);
 
-const state = fields({
-  name: text,
-  values: z.array(text).min(2, "at least two values"),
-  starts: text,
-  ends: text.optional(),
-  "never-left": texts.optional(),
-});
+const state = fields(
+  {
+    name: text,
+    values: z.array(text).min(2, "at least two values"),
+    starts: text,
+    ends: text.optional(),
+    "never-left": texts.optional(),
+  },
+  {
+    name: "What has this state, such as the mainspring.",
+    values: "The states that it can be in.",
+    starts: "The one before the first step.",
+    ends: "The one after the last step; as it started where nothing is said.",
+    "never-left": "States in which work must never be left.",
+  },
+);
 
 const left = z.union(
   [
     z.enum(["off", "discarded", "slack"]),
-    fields({ out: countFrom0.default(0), slack: countFrom0.default(0) }),
-    fields({ to: id }),
+    outOrSlack,
+    fields({ to: id }, { to: "Id of the module that goes on with it." }),
   ],
   { error: "off, discarded, slack, {out: 1, slack: 2} or {to: module-id}" },
 );
 
-const limitCheck = fields({ check: text, limit: text.optional() });
+const limitCheck = fields(
+  { check: text, limit: text.optional() },
+  { check: "What is looked at or measured.", limit: "What is still good." },
+);
 
-export const module = fields({
-  title: text,
-  summary: text,
-  revision: wholeNumber,
-  issued: z
-    .string()
-    .regex(/^\d{4}-\d{2}-\d{2}$/, "a date such as 2026-11-20")
-    .optional(),
-  "written-by": text.optional(),
-  "approved-by": text.optional(),
-  needs: ids.default([]),
-  tools: ids.default([]),
-  substances: z
-    .array(
-      fields({ use: id, amount: writtenQuantity("volume", "150 mL").optional(), place: text.optional() }),
-    )
-    .default([]),
-  hazards: ids.default([]),
-  conditions: ids.default([]),
-  parts: byId(part).optional(),
-  fasteners: byId(fastener).optional(),
-  state: byId(state).optional(),
-  leaves: z
-    .union([ids, z.record(id, left)], { error: "a list of ids, or a map of ids to how each is left" })
-    .optional(),
-  phases: byId(text).optional(),
-  "as-found": z.array(limitCheck).default([]),
-  "as-left": z.array(limitCheck).default([]),
-  ends: fields({ done: text.optional(), conserve: text.optional(), refer: text.optional() }).default({}),
-  sources: texts.default([]),
-  ...protection,
-});
+const ends = fields(
+  { done: text.optional(), conserve: text.optional(), refer: text.optional() },
+  {
+    done: "When the work is done.",
+    conserve: "When the machine is kept as it is.",
+    refer: "When it goes to someone who knows more.",
+  },
+);
+
+const substanceUsed = fields(
+  { use: id, amount: writtenQuantity("volume", "150 mL").optional(), place: text.optional() },
+  {
+    use: "Id of the substance.",
+    amount: "How much of it: 150 mL.",
+    place: "Where it is used: outdoors.",
+  },
+);
+
+export const module = fields(
+  {
+    title: text,
+    summary: text,
+    revision: wholeNumber,
+    issued: z
+      .string()
+      .regex(/^\d{4}-\d{2}-\d{2}$/, "a date such as 2026-11-20")
+      .optional(),
+    "written-by": text.optional(),
+    "approved-by": text.optional(),
+    needs: ids.default([]),
+    tools: ids.default([]),
+    substances: z.array(substanceUsed).default([]),
+    hazards: ids.default([]),
+    conditions: ids.default([]),
+    parts: byId(part).optional(),
+    fasteners: byId(fastener).optional(),
+    state: byId(state).optional(),
+    leaves: z
+      .union([ids, z.record(id, left)], { error: "a list of ids, or a map of ids to how each is left" })
+      .optional(),
+    phases: byId(text).optional(),
+    "as-found": z.array(limitCheck).default([]),
+    "as-left": z.array(limitCheck).default([]),
+    ends: ends.default({}),
+    sources: texts.default([]),
+    ...protection,
+  },
+  {
+    title: "What is done, as the heading of the module.",
+    summary: "What it is for, in one sentence.",
+    revision: "Raised when a sign-off of before should no longer count.",
+    issued: "Date of issue: 2026-11-20.",
+    "written-by": "Who wrote it.",
+    "approved-by": "Who approved it.",
+    needs: "Ids of the modules to be signed off first.",
+    tools: "Ids of all tools that its steps take.",
+    substances: "All substances that its steps take, with amount and place.",
+    hazards: "Ids of the hazards of the whole module.",
+    conditions: "Ids of the programme's conditions that must be known before work begins.",
+    parts: "The parts, by id.",
+    fasteners: "The fastener sets, by id.",
+    state: "What can be in one state or another, by id: a spring that is wound or let down.",
+    leaves: "What is left off, slack or out at the end, or goes on to another module.",
+    phases: "Names of the phases, by id.",
+    "as-found": "Checks before the work, with their limits.",
+    "as-left": "Checks after the work, with their limits.",
+    ends: "What decides how the work ends.",
+    sources: "Books and papers that it draws on.",
+    ...protectionWords,
+  },
+);
 
 export type ModuleData = z.output<typeof module>;
 export type HeldByData = z.output<typeof heldBy>;

@@ -2,36 +2,68 @@ import { z } from "zod";
 import { ghsPictograms, signalWords, substanceUses } from "../../model/sheet.ts";
 import { fields, ids, text, texts } from "./fields.ts";
 
-export const tool = fields({
-  title: text,
-  summary: text,
-  drive: text.optional(),
-  use: texts.optional(),
-  care: text.optional(),
-});
+export const tool = fields(
+  {
+    title: text,
+    summary: text,
+    drive: text.optional(),
+    use: texts.optional(),
+    care: text.optional(),
+  },
+  {
+    title: "The tool's name, as the heading of its sheet.",
+    summary: "What it is, in one sentence.",
+    drive: "The drive that it fits, where it is a driver: slotted, hexagon socket.",
+    use: "What it is used for: a text or a list.",
+    care: "What keeps it in order.",
+  },
+);
 
-export const substance = fields({
-  title: text,
-  summary: text,
-  use: z.array(z.enum(substanceUses)),
-  flammable: z.boolean(),
-  signal: z
-    .enum(["danger", "warning", "none"])
-    .meta({ description: "The signal word of its label under GHS." }),
-  pictograms: z.array(z.enum(ghsPictograms)).default([]),
-  statements: z
-    .array(z.string().regex(/^(EU)?H\d{3}[A-Za-z]*$/, "an H-statement code such as H226"))
-    .default([]),
-  "data-sheet": text,
-  hazards: ids.default([]),
-  instead: text.optional(),
-});
+export const substance = fields(
+  {
+    title: text,
+    summary: text,
+    use: z.array(z.enum(substanceUses)),
+    flammable: z.boolean(),
+    signal: z.enum(["danger", "warning", "none"]),
+    pictograms: z.array(z.enum(ghsPictograms)).default([]),
+    statements: z
+      .array(z.string().regex(/^(EU)?H\d{3}[A-Za-z]*$/, "an H-statement code such as H226"))
+      .default([]),
+    "data-sheet": text,
+    hazards: ids.default([]),
+    instead: text.optional(),
+  },
+  {
+    title: "The substance's name, as the heading of its sheet.",
+    summary: "What it is and what it is for, in one sentence.",
+    use: "What it is used for: cleaning, drying, lubricating, penetrating.",
+    flammable: "Whether it can burn, as its safety data sheet says.",
+    signal: "The signal word of its label (GHS): danger, warning or none.",
+    pictograms: "The pictograms of its label (GHS): GHS02.",
+    statements: "The hazard statements of its label, by code: H226.",
+    "data-sheet": "Where its safety data sheet is kept. What that says decides.",
+    hazards: "Ids of the hazards that come with it.",
+    instead: "What milder thing is tried first.",
+  },
+);
 
-export const hazard = fields({
-  title: text,
-  summary: text,
-  signal: z.enum(signalWords).meta({ description: "Signal word as ANSI Z535.6 and ISO 3864-2 use it." }),
-  hazard: text,
-  consequence: text,
-  avoid: z.array(text).min(1, "at least one way to avoid it"),
-});
+export const hazard = fields(
+  {
+    title: text,
+    summary: text,
+    signal: z.enum(signalWords),
+    hazard: text,
+    consequence: text,
+    avoid: z.array(text).min(1, "at least one way to avoid it"),
+  },
+  {
+    title: "The hazard's name, as the heading of its sheet.",
+    summary: "What can happen, in one sentence.",
+    signal:
+      "How bad it can be: danger, warning, caution or notice (signal words of ANSI Z535.6 and ISO 3864-2).",
+    hazard: "What it is that can hurt someone or ruin something.",
+    consequence: "What it does to them.",
+    avoid: "What to do so that it does not happen: a list.",
+  },
+);

@@ -6,11 +6,34 @@ const targets = z.union([id, z.array(z.union([id, z.record(id, wholeNumber)])), 
   error: "an id, a list of ids, or a map of ids to counts such as {guard-screws: 1}",
 });
 
-const reason = z.union([text, fields({ because: text, critical: z.boolean().default(false) })], {
-  error: "a reason in words",
-});
+const because = fields(
+  { because: text, critical: z.boolean().default(false) },
+  {
+    because: "Why that step comes first.",
+    critical: "Whether getting it the wrong way round ruins something or hurts someone.",
+  },
+);
 
-export const figure = fields({ file: text, alt: z.string().default(""), caption: text.optional() });
+const reason = z.union([text, because], { error: "a reason in words" });
+
+export const figure = fields(
+  { file: text, alt: z.string().default(""), caption: text.optional() },
+  {
+    file: "The picture, relative to this file: figures/motor.svg.",
+    alt: "In words, what it shows to someone who can't see it.",
+    caption: "What stands below it.",
+  },
+);
+
+const mistake = fields(
+  { mistake: text, result: text },
+  { mistake: "What people do wrong here.", result: "What comes of it." },
+);
+
+const remedy = fields(
+  { sign: text, cause: text, do: text },
+  { sign: "What shows that it is not right.", cause: "What is likely to be behind it.", do: "What to do." },
+);
 
 export const protection = {
   wear: texts.optional(),
@@ -18,37 +41,76 @@ export const protection = {
   waste: texts.optional(),
 };
 
-export const step = fields({
-  id,
-  slacken: targets.optional(),
-  remove: targets.optional(),
-  work: targets.optional(),
-  refit: targets.optional(),
-  tighten: targets.optional(),
-  makes: byId(text).optional(),
-  through: ids.optional(),
-  while: byId(text).optional(),
-  after: byId(reason).optional(),
-  "may-swap": byId(text).optional(),
-  critical: z.boolean().default(false),
-  time: minutes.optional(),
-  wait: minutes.optional(),
-  stop: z.boolean().default(false),
-  dries: z.boolean().default(false),
-  tools: ids.optional(),
-  substances: ids.optional(),
-  hazards: ids.optional(),
-  conditions: ids.optional(),
-  check: text.optional(),
-  phase: id.optional(),
-  figure: figure.optional(),
-  record: texts.optional(),
-  "record-for": id.optional(),
-  feel: text.optional(),
-  mistakes: z.array(fields({ mistake: text, result: text })).optional(),
-  "if-not": z.array(fields({ sign: text, cause: text, do: text })).optional(),
-  ...protection,
-});
+export const protectionWords = {
+  wear: "What to wear: a text or a list.",
+  "never-wear": "What must not be worn, such as gloves near turning gears.",
+  waste: "Where rags and dirty solvent go.",
+};
+
+export const step = fields(
+  {
+    id,
+    slacken: targets.optional(),
+    remove: targets.optional(),
+    work: targets.optional(),
+    refit: targets.optional(),
+    tighten: targets.optional(),
+    makes: byId(text).optional(),
+    through: ids.optional(),
+    while: byId(text).optional(),
+    after: byId(reason).optional(),
+    "may-swap": byId(text).optional(),
+    critical: z.boolean().default(false),
+    time: minutes.optional(),
+    wait: minutes.optional(),
+    stop: z.boolean().default(false),
+    dries: z.boolean().default(false),
+    tools: ids.optional(),
+    substances: ids.optional(),
+    hazards: ids.optional(),
+    conditions: ids.optional(),
+    check: text.optional(),
+    phase: id.optional(),
+    figure: figure.optional(),
+    record: texts.optional(),
+    "record-for": id.optional(),
+    feel: text.optional(),
+    mistakes: z.array(mistake).optional(),
+    "if-not": z.array(remedy).optional(),
+    ...protection,
+  },
+  {
+    id: "The step's id, once in this module.",
+    slacken: "Fastener sets that are slackened: an id, a list, or ids with counts.",
+    remove: "Parts that are taken off and fasteners that are taken out, in this order.",
+    work: "Parts that are worked on: cleaned, oiled, tried.",
+    refit: "Parts that are put back and fasteners that are put in, slack as yet.",
+    tighten: "Fastener sets that are tightened.",
+    makes: "States that the step brings about: {power: let down}.",
+    through: "Covers that are on while this is done, because one works through them.",
+    while: "States that must hold while this is done: {power: wound}.",
+    after: "Steps that come first for a reason that the acts do not show: {step-id: the reason}.",
+    "may-swap": "Steps with which this one may change places after all: {step-id: the reason}.",
+    critical: "Whether doing it out of order ruins something or hurts someone.",
+    time: "Time at the bench: 5 min.",
+    wait: "Time to wait afterwards, for drying or soaking: 12 h.",
+    stop: "Whether work may be left after this step.",
+    dries: "Whether what it works on is dry once it is done.",
+    tools: "Ids of the tools that it takes.",
+    substances: "Ids of the substances that it takes.",
+    hazards: "Ids of the hazards that stand before it.",
+    conditions: "Ids of the programme's conditions that must be known before it.",
+    check: "What to see before going on.",
+    phase: "Id of the phase that it belongs to.",
+    figure: "A picture of it.",
+    record: "What to note before anything is slackened: turns out, marks, order of shims.",
+    "record-for": "Id of the later step beside which the note is wanted again.",
+    feel: "What it feels, sounds or looks like when right.",
+    mistakes: "What people do wrong here, and what comes of it.",
+    "if-not": "What to do where the check is not as it should be.",
+    ...protectionWords,
+  },
+);
 
 export type StepData = z.output<typeof step>;
 export type TargetsData = NonNullable<StepData["slacken"]>;
