@@ -10,6 +10,7 @@ import { runTool } from "../support/run-command.ts";
 import { type BuildTimes, buildRows, growthRows, rebuildRows, timeBuilds } from "./builds.ts";
 import { orderRows } from "./orders.ts";
 import { pageRows } from "./pages.ts";
+import { planRows } from "./plans.ts";
 import { isWithin, type Row, tableOf } from "./row.ts";
 import { searchRows } from "./search.ts";
 
@@ -25,6 +26,7 @@ for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => 
 const load = loadavg()[0]!.toFixed(1);
 const rows: Row[] = [];
 await section("orders", () => orderRows());
+await section("plans", () => planRows());
 await section("demo", demo);
 const times: BuildTimes[] = [];
 for (const size of sizes) await section(`${size} modules`, () => programmeOf(size));

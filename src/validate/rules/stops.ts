@@ -48,7 +48,9 @@ function reportStop(
   content: Content,
   reporter: Reporter,
 ): void {
-  const found = [...unsafe.filter(isNotWet).map((one) => unsafeWords(one, module)), ...wetWords(unsafe)].join("; ");
+  const found = [...unsafe.filter(isNotWet).map((one) => unsafeWords(one, module)), ...wetWords(unsafe)].join(
+    "; ",
+  );
   reporter.report(
     "unsafe-stop",
     inStep(content, module, step, ["stop"], "key"),

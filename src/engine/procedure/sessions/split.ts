@@ -31,6 +31,7 @@ export function bestSplit(stretches: readonly Stretch[], length: number): Way {
   return ways[0]!;
 }
 
+/** The longest session first: a shorter one never leaves fewer sessions to do, so the search ends where it leaves more. */
 function bestFrom(
   from: number,
   stretches: readonly Stretch[],
@@ -38,25 +39,35 @@ function bestFrom(
   ways: readonly (Way | undefined)[],
 ): Way | undefined {
   let best: Way | undefined;
-  let seconds = 0;
-  for (let to = from; to < stretches.length; to++) {
-    seconds += stretches[to]!.seconds;
-    if (seconds > length) break;
-    const way = follow({ from, to, seconds }, length - seconds, ways[to + 1]);
-    if (best === undefined || !isBetter(best, way)) best = way;
-    seconds += stretches[to]!.wait;
+  let { to, seconds } = longestFrom(from, stretches, length);
+  for (; to >= from; to--) {
+    const next = ways[to + 1];
+    const sessions = 1 + (next?.sessions ?? 0);
+    if (best !== undefined && sessions > best.sessions) break;
+    const squares = (length - seconds) ** 2 + (next?.squares ?? 0);
+    if (best === undefined || squares <= best.squares) {
+      const way: Way = { from, to, seconds, sessions, squares, next };
+      if (best === undefined || isBetter(way, best)) best = way;
+    }
+    seconds -= stretches[to]!.seconds + (stretches[to - 1]?.wait ?? 0);
   }
   return best;
 }
 
-function follow(session: Pick<Way, "from" | "to" | "seconds">, over: number, next: Way | undefined): Way {
-  const sessions = 1 + (next?.sessions ?? 0);
-  return { ...session, sessions, squares: over * over + (next?.squares ?? 0), next };
+/** The last stretch that the session can hold, and how long it then is. */
+function longestFrom(from: number, stretches: readonly Stretch[], length: number) {
+  let to = from;
+  let seconds = stretches[from]!.seconds;
+  for (; to + 1 < stretches.length; to++) {
+    const longer = seconds + stretches[to]!.wait + stretches[to + 1]!.seconds;
+    if (longer > length) break;
+    seconds = longer;
+  }
+  return { to, seconds };
 }
 
-/** True where `a` is better than `b`; false where they are alike. */
+/** True where `a`, of as many sessions, is better than `b`; false where they are alike. */
 function isBetter(a: Way, b: Way): boolean {
-  if (a.sessions !== b.sessions) return a.sessions < b.sessions;
   if (a.squares !== b.squares) return a.squares < b.squares;
   let [one, other]: [Way | undefined, Way | undefined] = [a, b];
   while (one !== undefined && other !== undefined && one !== other) {
