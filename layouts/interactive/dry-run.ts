@@ -30,9 +30,10 @@ export function dryRunPage(view: ModuleView, book: Book): string {
     data,
     main: html`<div class="sheet task dry-run">
 ${taskHead(module, from, "Perform it on paper")}
-<p class="lead">All ${counted(data.steps.length, "step")} in your head, before a hand goes to the machine: choose what you would do next, and watch the tray. Often more than one step can come next; any of them is right. A step that can’t be done yet tells you why.</p>
-<p class="needs-script">To perform it here, the page needs JavaScript, which is off or has not come. Without it: cut the slips out, or number them, in the order in which you would work. At each, say what lies on the tray. Then hold your order against the operation sheet.</p>
+<p class="lead">All ${counted(data.steps.length, "step")} in your head, before a hand goes to the machine: choose what you would do next, and watch the tray. Often more than one step can come next; any of them is right.</p>
+<p class="needs-script">To perform it here, the page needs JavaScript, which is off or has not come. Without it, do it with the slips below.</p>
 <div class="run-paper">
+<p>Cut the slips out, or number them, in the order in which you would work. At each, say what lies on the tray. Then hold your order against the operation sheet.</p>
 ${paperSteps(shuffledTitles(data))}</div>
 </div>`,
   });

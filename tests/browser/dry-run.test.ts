@@ -228,7 +228,8 @@ test("without the script there are slips to cut out, in an order that is not the
   const written = long.data.steps.map(({ title }) => title);
   expect(titles.toSorted()).toEqual(written.toSorted());
   expect(titles).not.toEqual(written);
-  expect(await page.getByText("cut the slips out").isVisible()).toBe(true);
+  await page.emulateMedia({ media: "print" });
+  expect(await page.getByText("Cut the slips out").isVisible()).toBe(true);
 });
 
 const joined = (text: string): string => text.replaceAll(/\s+/g, "");

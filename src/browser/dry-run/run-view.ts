@@ -38,7 +38,8 @@ export class RunView {
     this.#options = options;
     this.#steps = new Map(steps.map((step) => [step.id, step]));
     this.#slips = new Slips({ steps, choose: (step) => this.#choose(step) });
-    this.#toDo.append(this.#toDoHead, this.#slips.element);
+    const hint = element("p", { class: "small" }, "A step that can’t be done yet says why.");
+    this.#toDo.append(this.#toDoHead, hint, this.#slips.element);
     const done = element("section", { class: "run-done", "aria-labelledby": "run-done" });
     done.append(element("h2", { id: "run-done" }, "Done"), this.#doneNone, this.#doneList);
     const now = element("div", { class: "run-now" }, this.#toDo, this.#told);
