@@ -2,6 +2,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { countOrders } from "../../src/engine/procedure/count-orders.ts";
 import { graphOfProcedure } from "../../src/engine/procedure/graph-of-procedure.ts";
+import { planSessions } from "../../src/engine/procedure/sessions/plan-sessions.ts";
 import { walk } from "../../src/engine/procedure/walk.ts";
 import { kinds } from "../../src/engine/quiz/kinds.ts";
 import type { Content } from "../../src/model/content.ts";
@@ -57,6 +58,12 @@ describe.each(ids)("%s", (id) => {
     expect(countOrders(graph!).orders).toBeGreaterThan(1n);
   });
 
+  test("can be done in sessions of the programme's length, and every step has a time", () => {
+    const { steps } = module().procedure;
+    for (const { id: step, time } of steps) expect(time, step).toBeGreaterThan(0);
+    expect(planSessions(steps, content.programme.session).tooLong).toBeNull();
+  });
+
   test("phases are no longer than people can hold, about 8 steps", () => {
     const lengths = new Map<string | undefined, number>();
     for (const { phase } of module().procedure.steps) lengths.set(phase, (lengths.get(phase) ?? 0) + 1);
@@ -81,5 +88,41 @@ describe.each(procedures)("the procedure %s", (id) => {
     expect(some(({ mistakes }) => mistakes.length > 0)).toBeGreaterThan(5);
     expect(some(({ ifNot }) => ifNot.length > 0)).toBeGreaterThan(5);
     expect(some(({ stop }) => stop)).toBeGreaterThan(0);
+  });
+});
+
+/** Where a restorer goes home: last steps of the sessions, and the hours before the next. */
+describe("sessions of an evening", () => {
+  const evenings = (id: string) => {
+    const { sessions } = planSessions(content.modules.get(id)!.procedure.steps, content.programme.session);
+    return sessions!.map(({ steps, gapAtLeast = 0 }) => [steps.at(-1), gapAtLeast / 60]);
+  };
+
+  test("the motor is let down, stripped, washed and left to dry, its barrel shut, before it is built up", () => {
+    expect(evenings("spring-motor")).toEqual([
+      ["train-out", 0],
+      ["wash", 2],
+      ["inspect", 0],
+      ["pad-change", 1],
+      ["final-test", 0],
+    ]);
+  });
+
+  test("the sewing machine soaks overnight, is cleaned in one go and dries before it is oiled", () => {
+    expect(evenings("hand-crank-sewing-machine")).toEqual([
+      ["soak-joints", 12],
+      ["dry", 2],
+      ["tension-on", 0],
+      ["wipe-finish", 0],
+    ]);
+  });
+
+  test("no barrel is left open, no spring wound, no plate or crank hanging by slack screws", () => {
+    const motor = content.modules.get("spring-motor")!.procedure.neverLeft;
+    expect([...motor.parts]).toEqual(["barrel-cover"]);
+    expect(motor.states.get("power")).toEqual(["wound"]);
+    expect(motor.fasteners.get("pillar-screws")).toEqual(["slack"]);
+    const machine = content.modules.get("hand-crank-sewing-machine")!.procedure.neverLeft;
+    expect(machine.fasteners.get("crank-screw")).toEqual(["slack"]);
   });
 });
