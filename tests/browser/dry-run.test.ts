@@ -188,6 +188,9 @@ test("by touch on a narrow screen: the line of the tray stays in sight, and open
   const { page, troubles } = await visitor.open(long.path, phone);
   const [first, second] = long.data.steps;
   await slip(page, first!).tap();
+  // No double tap, should the second have come into the place of the first.
+  await expect.poll(() => announced(page).textContent()).toContain("Step 1 done");
+  await page.waitForTimeout(600);
   await slip(page, second!).tap();
   expect(await doneTitles(page)).toEqual([first!.title, second!.title]);
   const last = page
@@ -210,6 +213,14 @@ test("by touch on a narrow screen: the line of the tray stays in sight, and open
   expect(await page.getByText("On the tray after your step 2").isVisible()).toBe(true);
   expect(await axeViolations(page)).toEqual([]);
   expect(troubles).toEqual([]);
+});
+
+test("a double press chooses one slip, not also the one that comes into its place", async () => {
+  const { page } = await visitor.open(long.path);
+  await slip(page, long.data.steps[0]!).dblclick();
+  expect(await doneTitles(page)).toEqual([long.data.steps[0]!.title]);
+  expect(await page.getByText("Not yet.").count()).toBe(0);
+  expect(await page.getByRole("heading", { name: "Stop", exact: true }).count()).toBe(0);
 });
 
 test("on paper: what is done, what is not, and the tray, without the buttons about it", async () => {

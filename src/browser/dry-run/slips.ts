@@ -11,9 +11,18 @@ export class Slips {
   readonly element = element("ul", { class: "slips" });
   readonly #rows: ReadonlyMap<string, HTMLLIElement>;
   #said: HTMLElement | undefined;
+  /** The step whose slip came into the place of the one taken out last. */
+  #next: string | undefined;
 
   constructor({ steps, choose }: SlipsOptions) {
-    this.#rows = new Map(steps.map((step) => [step.id, slip(step, () => choose(step.id))]));
+    this.#rows = new Map(
+      steps.map((step) => [
+        step.id,
+        slip(step, (isAgain) => {
+          if (!isAgain || this.#next !== step.id) choose(step.id);
+        }),
+      ]),
+    );
   }
 
   show(order: readonly string[]): void {
@@ -26,7 +35,8 @@ export class Slips {
     const row = this.#rows.get(step)!;
     const next = row.nextElementSibling ?? row.previousElementSibling;
     row.remove();
-    return [...this.#rows].find(([, each]) => each === next)?.[0];
+    this.#next = [...this.#rows].find(([, each]) => each === next)?.[0];
+    return this.#next;
   }
 
   /** Says something below a slip, in the place of all that was said before. */
@@ -57,14 +67,17 @@ export class Slips {
 
 const buttonOf = (row: HTMLLIElement): HTMLButtonElement => row.querySelector("button")!;
 
-/** A second press of the same finger or a key held down would choose the slip that has come into the place of the first. */
-function slip({ title }: NamedStep, press: () => void): HTMLLIElement {
+/**
+ * `isAgain` is true for the second press of a double one, which would choose the slip that has come into the place of the
+ * first; so would a key that is held down.
+ */
+function slip({ title }: NamedStep, press: (isAgain: boolean) => void): HTMLLIElement {
   const made = button(title, () => {}, { class: "slip" });
   made.addEventListener("keydown", (event) => {
     if (event.repeat) event.preventDefault();
   });
   made.addEventListener("click", (event) => {
-    if (event.detail <= 1) press();
+    press(event.detail > 1);
   });
   return element("li", {}, made);
 }
