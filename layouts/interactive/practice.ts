@@ -1,6 +1,6 @@
-/** The practice page: the steps of a phase, to be put in an order that works. */
+/** The practice page: the steps of a job, to be put in an order that works. */
 import type { Address } from "../../src/model/address.ts";
-import type { PracticeData, PracticeTask } from "../../src/model/page-data.ts";
+import type { NamedStep, PracticeData, PracticeTask } from "../../src/model/page-data.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
 import { frame } from "../frame.ts";
@@ -32,13 +32,15 @@ ${choice(data.practices)}${data.practices.map((task) => section(task, programme.
 
 function practiceData({ module, practices }: ModuleView): PracticeData {
   const titles = new Map(module.procedure.steps.map(({ id, title }) => [id, title]));
+  const named = (step: string): NamedStep => ({ id: step, title: titles.get(step) ?? step });
   return {
     module: module.id,
     revision: module.revision,
-    practices: practices.map(({ id, title, graph }) => ({
+    practices: practices.map(({ id, title, graph, mixedIn }) => ({
       id,
       title,
-      steps: graph.steps.map((step) => ({ id: step, title: titles.get(step) ?? step })),
+      steps: graph.steps.map(named),
+      mixedIn: mixedIn.map(named),
       precedence: graph,
     })),
   };
@@ -58,10 +60,12 @@ ${tasks.map((task) => html`<li><a href="#${anchor(task)}">${task.title}</a></li>
 
 /** In alphabetical order the steps give nothing away. */
 function section(task: PracticeTask, language: string): Html {
-  const titles = task.steps.map(({ title }) => title).sort(new Intl.Collator(language).compare);
+  const { compare } = new Intl.Collator(language);
+  const titles = [...task.steps, ...task.mixedIn].map(({ title }) => title).sort(compare);
+  const strays = task.mixedIn.length === 0 ? undefined : " Some may not belong to this job: leave those out.";
   return html`<section class="practice-task" id="${anchor(task)}" data-practice="${task.id}">
 <h2>${task.title}</h2>
-<p>${counted(titles.length, "step")}, here in alphabetical order.</p>
+<p>${counted(titles.length, "step")}, here in alphabetical order.${strays}</p>
 ${paperSteps(titles)}</section>
 `;
 }

@@ -143,6 +143,11 @@ export const codes = {
     "parts lie in, or replace, one another in a circle",
     "Break the circle: a thing can't lie in itself.",
   ),
+  // Practices
+  "practice-steps": error(
+    "a practice does not say which steps are to be put in order, or says it twice",
+    "Give phase: or steps:, at least two steps, none of them under mixed-in: too.",
+  ),
   // Precedence
   "after-later": error(
     "an after: names a step that is written later",

@@ -1,5 +1,6 @@
 import type { NeverLeft } from "../engine/procedure/leaving.ts";
 import type { FastenerSet, Part, Procedure, Step } from "../engine/procedure/procedure.ts";
+import type { ChosenPractice } from "./practice.ts";
 import type { Section } from "./source.ts";
 
 export interface SubstanceUsed {
@@ -110,6 +111,8 @@ export interface Module extends Protection {
   readonly conditions: readonly string[];
   readonly procedure: ModuleProcedure;
   readonly phases: ReadonlyMap<string, string>;
+  /** What the author chose to be put in order; undefined where nothing is chosen and phases decide. */
+  readonly practices: readonly ChosenPractice[] | undefined;
   readonly asFound: readonly LimitCheck[];
   readonly asLeft: readonly LimitCheck[];
   readonly ends: Readonly<Partial<Record<"done" | "conserve" | "refer", string>>>;

@@ -23,6 +23,8 @@ export interface PracticeTask {
   readonly title: string;
   /** In the written order. */
   readonly steps: readonly NamedStep[];
+  /** Steps that do not belong to it and are to be left out. */
+  readonly mixedIn: readonly NamedStep[];
   readonly precedence: Precedence;
 }
 

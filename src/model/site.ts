@@ -1,5 +1,7 @@
+import type { OrderCount } from "../engine/procedure/count-orders.ts";
 import type { Pair, Precedence } from "../engine/procedure/precedence.ts";
 import type { Sessions } from "../engine/procedure/sessions/plan-sessions.ts";
+import type { Swap } from "../engine/procedure/swaps.ts";
 import type { Tray } from "../engine/procedure/tray.ts";
 import type { Address } from "./address.ts";
 import type { ModuleQuiz } from "./content.ts";
@@ -20,12 +22,14 @@ export interface StepView {
   readonly recorded: readonly { readonly from: ModuleStep; readonly text: string }[];
 }
 
-/** Some of the steps, to be put in order: a phase, or a stretch of the procedure. */
+/** Some of the steps, to be put in order: chosen ones, a phase, or a stretch of the procedure. */
 export interface Practice {
   readonly id: string;
   readonly title: string;
   /** The precedence among the chosen steps, reduced, reasons read along the path. */
   readonly graph: Precedence;
+  /** Steps that do not belong to it and are to be left out. */
+  readonly mixedIn: readonly string[];
 }
 
 /** What pages of the whole programme, and of other modules, say of a module. */
@@ -65,6 +69,10 @@ export interface ModuleView {
   readonly steps: readonly StepView[];
   /** Reduced. */
   readonly precedence: Precedence;
+  /** Pairs that the author lets change places. */
+  readonly swaps: readonly Swap[];
+  /** How many orders are right, as far as a build counts. */
+  readonly orders: OrderCount;
   readonly practices: readonly Practice[];
   /** The steps as written in sessions of the programme's length; undefined where the steps have no times. */
   readonly sessions: Sessions | undefined;

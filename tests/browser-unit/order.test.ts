@@ -52,6 +52,19 @@ test.each([
   expect(readAttempt({ order: kept }, graph!)).toBeUndefined();
 });
 
+test("where steps are mixed in, some may be left out, none may stand twice and none be foreign", () => {
+  const read = (order: readonly string[]) => readAttempt({ order }, graph!, ["stray"])?.order;
+  expect(read(["stray", "d"])).toEqual(["stray", "d"]);
+  expect(read([])).toEqual([]);
+  expect(read(["a", "a"])).toBeUndefined();
+  expect(read(["toString"])).toBeUndefined();
+});
+
+test("an attempt with steps mixed in begins with all of them", () => {
+  const { order } = newAttempt(graph!, "seed", ["stray", "__proto__"]);
+  expect([...order].sort()).toEqual([...steps, "stray", "__proto__"].sort());
+});
+
 test("what was kept is read again", () => {
   const attempt = { order: steps.toReversed(), shown: true, right: false };
   expect(readAttempt(JSON.parse(JSON.stringify(attempt)), graph!)).toEqual(attempt);

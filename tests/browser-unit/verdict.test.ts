@@ -22,6 +22,7 @@ const titles = new Map([
   ["board", "Lift the board"],
   ["motor", "Take the motor out"],
   ["wash", "Wash it"],
+  ["polish", "Polish it"],
 ]);
 const title = (step: string) => titles.get(step)!;
 const verdict = (...given: string[]) => verdictOn(answerOrder(graph!, given), given, steps, title);
@@ -57,6 +58,28 @@ describe("the verdict", () => {
     const { headline, lines } = verdict("motor", "board", "down", "wash");
     expect(headline).toContain("critical");
     expect(lines.map(({ critical }) => critical)).toEqual([true, false]);
+  });
+});
+
+describe("the verdict where steps that do not belong are mixed in", () => {
+  test("counts what is left out and what does not belong, and names each", () => {
+    const { headline, detail, lines } = verdict("down", "polish", "motor");
+    expect(headline).toBe("This order is not right yet.");
+    expect(detail).toBe("1 step does not belong here. 2 steps are missing. 3 moves mend it.");
+    expect(lines.map(({ text }) => text)).toEqual([
+      "“Polish it” does not belong to this job.",
+      "“Lift the board” belongs to this job and was left out.",
+      "“Wash it” belongs to this job and was left out.",
+    ]);
+  });
+
+  test("a right order with a foreign step in it is wrong, and one move mends it", () => {
+    const { detail } = verdict("down", "board", "polish", "motor", "wash");
+    expect(detail).toBe("1 step does not belong here. 1 move mends it.");
+  });
+
+  test("nothing given at all", () => {
+    expect(verdict().detail).toBe("4 steps are missing. 4 moves mend it.");
   });
 });
 

@@ -187,6 +187,40 @@ export const examples: readonly Example[] = [
     "spring",
     'the nearest known is "springs"',
   ),
+  ...[
+    ["practice-steps", "{id: p, title: P}", "{id: p, title: P}", "neither phase: nor steps:"],
+    [
+      "practice-steps",
+      "{id: p, title: P, phase: strip, steps: [lid-on, clean]}",
+      "[lid-on, clean]",
+      "has both",
+    ],
+    ["practice-steps", "{id: p, title: P, steps: [lid-on]}", "[lid-on]", "asks for 1 of the steps"],
+    ["practice-steps", "{id: p, title: P, steps: [lid-on, clean, lid-on]}", "lid-on]", "asked for twice"],
+    ["practice-steps", "{id: p, title: P, phase: strip, mixed-in: [lid-on, lid-on]}", "lid-on]", "already"],
+    [
+      "practice-steps",
+      "{id: p, title: P, phase: strip, mixed-in: [clean]}",
+      "clean]",
+      "asked for or mixed in",
+    ],
+    ["unknown-phase", "{id: p, title: P, phase: stripp}", "stripp", 'nearest known is "strip"'],
+    ["unknown-step", "{id: p, title: P, steps: [lid-on, clena]}", "clena", 'nearest known is "clean"'],
+    [
+      "unknown-step",
+      "{id: p, title: P, phase: strip, mixed-in: [lidon]}",
+      "lidon",
+      'nearest known is "lid-on"',
+    ],
+    [
+      "duplicate-id",
+      "{id: p, title: P, phase: strip}, {id: p, title: Q, phase: build}",
+      "p, title: Q",
+      "already",
+    ],
+  ].map(([code, written, at, says]) =>
+    inModule(code as Code, "phases: {", `practices: [${written}]\nphases: {`, at!, says),
+  ),
   inModule("unknown-phase", "time: 5 min\nphase: strip", "time: 5 min\nphase: stripp", "stripp"),
   inModule(
     "unknown-step",

@@ -14,6 +14,8 @@ export interface ArrangeOptions {
   readonly announce: Announce;
   /** Someone has moved a step. */
   readonly changed: () => void;
+  /** Someone wants a step left out; where nothing can be left out, undefined. */
+  readonly leaveOut?: (step: string) => void;
 }
 
 export class ArrangeList implements Dragging {
@@ -24,10 +26,15 @@ export class ArrangeList implements Dragging {
   #closed = false;
 
   constructor(options: ArrangeOptions) {
-    const { label, steps } = options;
+    const { label, steps, leaveOut } = options;
     this.element = element("ol", { class: "arrange", role: "list", "aria-label": label });
     this.#options = options;
-    this.#rows = new Map(steps.map((step) => [step.id, rowOf(step, (by) => this.#moveBy(step.id, by))]));
+    this.#rows = new Map(
+      steps.map((step) => [
+        step.id,
+        rowOf(step, (by) => this.#moveBy(step.id, by), leaveOut && (() => leaveOut(step.id))),
+      ]),
+    );
     this.#order = steps.map(({ id }) => id);
     this.#show(this.#order, undefined);
     dragRows(this.element, this);
@@ -37,7 +44,7 @@ export class ArrangeList implements Dragging {
     return this.#order;
   }
 
-  /** Puts the steps in an order of exactly these; `moved` is marked as the one that moved. Says nothing. */
+  /** Shows the steps of an order and no others; `moved` is marked as the one that moved. Says nothing. */
   place(order: readonly string[], moved?: string): void {
     glide(this.#elements(), () => this.#show(order, moved));
     if (moved !== undefined) this.#rows.get(moved)!.element.scrollIntoView({ block: "nearest" });
@@ -65,6 +72,11 @@ export class ArrangeList implements Dragging {
   drop(id: string): void {
     this.#rows.get(id)!.element.focus({ preventScroll: true });
     this.#moved(id);
+  }
+
+  /** Brings the focus to a step that is shown. */
+  focusOn(id: string): void {
+    this.#rows.get(id)!.element.focus();
   }
 
   #moveBy(id: string, by: number): void {
@@ -95,7 +107,9 @@ export class ArrangeList implements Dragging {
   #show(order: readonly string[], moved: string | undefined): void {
     this.#order = order;
     const rows = order.map((id) => this.#rows.get(id)!);
-    arrangeAround(this.element, rows, rows.find(({ id }) => id === moved) ?? rows[0]!);
+    for (const { id, element: row } of this.#rows.values()) if (!order.includes(id)) row.remove();
+    const still = rows.find(({ id }) => id === moved) ?? rows[0];
+    if (still !== undefined) arrangeAround(this.element, rows, still);
     for (const [place, row] of rows.entries()) row.update(place, rows.length, row.id === moved);
   }
 }

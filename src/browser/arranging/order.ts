@@ -12,11 +12,17 @@ export function putAfter<Item>(list: readonly Item[], item: Item, after: Item | 
   return rest.toSpliced(after === null ? 0 : rest.indexOf(after) + 1, 0, item);
 }
 
+/** What was kept, if it is an order of some of these steps. */
+export function readSelection(kept: unknown, steps: readonly string[]): string[] | undefined {
+  if (!Array.isArray(kept) || new Set(kept).size < kept.length) return undefined;
+  const known: ReadonlySet<unknown> = new Set(steps);
+  return kept.every((step) => known.has(step)) ? (kept as string[]) : undefined;
+}
+
 /** What was kept, if it is an order of exactly these steps. */
 export function readOrder(kept: unknown, steps: readonly string[]): string[] | undefined {
-  if (!Array.isArray(kept) || kept.length !== steps.length) return undefined;
-  const given: ReadonlySet<unknown> = new Set(kept);
-  return steps.every((step) => given.has(step)) ? (kept as string[]) : undefined;
+  const read = readSelection(kept, steps);
+  return read?.length === steps.length ? read : undefined;
 }
 
 /** "Unscrew the board: now 3 of 7". `place` counts from 0. */

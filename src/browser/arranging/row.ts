@@ -10,17 +10,19 @@ export interface Row {
 }
 
 /**
- * The row can have the focus: Alt with an arrow moves it, an arrow alone goes to its neighbour. At an end of the list a
+ * The row can have the focus: Alt with an arrow moves it, an arrow alone goes to its neighbour, Delete leaves it out where
+ * that can be. At an end of the list a
  * button is marked as disabled but keeps the focus, so that nobody is thrown out of the list.
  */
-export function rowOf({ id, title }: NamedStep, move: (by: number) => void): Row {
+export function rowOf({ id, title }: NamedStep, move: (by: number) => void, leaveOut?: () => void): Row {
   const up = button("Up", () => move(-1), { "aria-label": `Up: ${title}` });
   const down = button("Down", () => move(1), { "aria-label": `Down: ${title}` });
   const grip = element("span", { class: "arrange-grip", "aria-hidden": "true" });
-  const buttons = element("span", { class: "arrange-buttons" }, up, down);
+  const out = leaveOut && button("Leave out", leaveOut, { "aria-label": `Leave out: ${title}` });
+  const buttons = element("span", { class: "arrange-buttons" }, up, down, out);
   const words = element("span", { class: "arrange-title" }, title);
   const row = element("li", { class: "arrange-row", tabindex: "0", "data-step": id }, grip, words, buttons);
-  row.addEventListener("keydown", (event) => pressKey(event, row, move));
+  row.addEventListener("keydown", (event) => pressKey(event, row, move, leaveOut));
   return {
     id,
     element: row,
@@ -43,9 +45,16 @@ const directions = new Map([
   ["ArrowDown", 1],
 ]);
 
-function pressKey(event: KeyboardEvent, row: HTMLElement, move: (by: number) => void): void {
+function pressKey(
+  event: KeyboardEvent,
+  row: HTMLElement,
+  move: (by: number) => void,
+  leaveOut?: () => void,
+): void {
+  if (event.ctrlKey || event.metaKey || event.shiftKey) return;
+  if (event.key === "Delete" && row.tabIndex === 0) leaveOut?.();
   const by = directions.get(event.key);
-  if (by === undefined || event.ctrlKey || event.metaKey || event.shiftKey) return;
+  if (by === undefined) return;
   event.preventDefault();
   if (event.altKey) move(by);
   else focusOn(by < 0 ? row.previousElementSibling : row.nextElementSibling);

@@ -1,14 +1,14 @@
-/** One phase to be put in order: the list, its buttons and the verdict. */
+/** One job to be put in order: the list, its buttons and the verdict. */
 import { answerOrder, type OrderAnswer } from "../../engine/procedure/answer-order.ts";
 import type { Graph } from "../../engine/procedure/graph.ts";
-import type { PracticeTask } from "../../model/page-data.ts";
-import { ArrangeList } from "../arranging/arrange-list.ts";
+import type { NamedStep, PracticeTask } from "../../model/page-data.ts";
 import type { Announce } from "../page/announcer.ts";
 import { button, element, goTo } from "../page/element.ts";
 import { newSeed } from "../page/seed.ts";
 import type { Store } from "../page/store.ts";
 import { counted } from "../page/words.ts";
 import { type Attempt, newAttempt, readAttempt } from "./attempt.ts";
+import { JobLists } from "./job-lists.ts";
 import { mendingView } from "./mending.ts";
 import { verdictOn } from "./verdict.ts";
 import { verdictView } from "./verdict-view.ts";
@@ -24,17 +24,21 @@ export interface TaskOptions {
 
 export class Task {
   readonly #options: TaskOptions;
-  readonly #list: ArrangeList;
+  /** Those that belong to the job, and those that do not. */
+  readonly #steps: readonly NamedStep[];
+  readonly #list: JobLists;
   readonly #verdict = element("div", { class: "verdict-place" });
   #attempt: Attempt;
 
   constructor(options: TaskOptions) {
     const { task, graph, store, announce } = options;
     this.#options = options;
-    this.#attempt = readAttempt(store.load(), graph) ?? newAttempt(graph, newSeed());
-    this.#list = new ArrangeList({
+    this.#steps = [...task.steps, ...task.mixedIn];
+    this.#attempt = readAttempt(store.load(), graph, this.#strays()) ?? this.#fresh();
+    this.#list = new JobLists({
       label: `${task.title}: your order`,
-      steps: task.steps,
+      steps: this.#steps,
+      mayLeaveOut: task.mixedIn.length > 0,
       announce,
       changed: () => {
         this.#verdict.replaceChildren();
@@ -47,14 +51,17 @@ export class Task {
 
   /** What stands in the place of the steps to be sorted on paper. */
   parts(): HTMLElement[] {
-    const hint = `${counted(this.#options.task.steps.length, "step")}. Move a step with its buttons, with Alt and the arrow keys, or by its handle on the left.`;
+    const moving = `${counted(this.#steps.length, "step")}. Move a step with its buttons, with Alt and the arrow keys, or by its handle on the left.`;
+    const leaving =
+      " Some may not belong to this job: leave those out, with their button or with the Delete key.";
+    const hint = this.#options.task.mixedIn.length > 0 ? moving + leaving : moving;
     const actions = element(
       "div",
       { class: "actions" },
       button("Check this order", () => this.#check(), { class: "is-main" }),
       button("Start again", () => this.#startAgain()),
     );
-    return [element("p", { class: "small" }, hint), this.#list.element, actions, this.#verdict];
+    return [element("p", { class: "small" }, hint), ...this.#list.elements(), actions, this.#verdict];
   }
 
   #keep(change: Partial<Attempt>): void {
@@ -63,7 +70,15 @@ export class Task {
     this.#options.changed(this.#attempt);
   }
 
-  #title = (step: string): string => this.#options.task.steps.find(({ id }) => id === step)?.title ?? step;
+  #strays(): string[] {
+    return this.#options.task.mixedIn.map(({ id }) => id);
+  }
+
+  #fresh(): Attempt {
+    return newAttempt(this.#options.graph, newSeed(), this.#strays());
+  }
+
+  #title = (step: string): string => this.#steps.find(({ id }) => id === step)?.title ?? step;
 
   #check(): void {
     const { graph, task } = this.#options;
@@ -77,10 +92,11 @@ export class Task {
     goTo(view.querySelector("h3")!);
   }
 
-  #showMe({ fix }: OrderAnswer): void {
+  #showMe({ fix, extra }: OrderAnswer): void {
     this.#keep({ shown: true });
     const view = mendingView({
       list: this.#list,
+      leaveOut: extra,
       moves: fix,
       title: this.#title,
       announce: this.#options.announce,
@@ -103,10 +119,10 @@ export class Task {
   }
 
   #startAgain(): void {
-    this.#keep(newAttempt(this.#options.graph, newSeed()));
+    this.#keep(this.#fresh());
     this.#verdict.replaceChildren();
     this.#list.place(this.#attempt.order);
     this.#options.announce("The steps are shuffled again.");
-    goTo(this.#list.element.querySelector<HTMLElement>(".arrange-row")!);
+    goTo(this.#list.elements()[0]!.querySelector<HTMLElement>(".arrange-row")!);
   }
 }

@@ -32,12 +32,31 @@ export function verdictOn(
     headline: answer.failedCritical
       ? "Not right, and critical: at the bench it would hurt someone or ruin a part."
       : "This order is not right yet.",
-    detail: `${pairs(answer.breaks.length)} ${counted(answer.moves, "move")} ${answer.moves === 1 ? "mends" : "mend"} it.`,
-    lines: answer.breaks.map(({ first, then, because, critical }) => ({
-      text: sentence(`“${title(first)}” comes before “${title(then)}”: ${because}`),
-      critical,
-    })),
+    detail: [
+      ...amissWords(answer),
+      `${counted(answer.moves, "move")} ${answer.moves === 1 ? "mends" : "mend"} it.`,
+    ].join(" "),
+    lines: [
+      ...answer.extra.map((step) => line(`“${title(step)}” does not belong to this job`)),
+      ...answer.missing.map((step) => line(`“${title(step)}” belongs to this job and was left out`)),
+      ...answer.breaks.map(({ first, then, because, critical }) =>
+        line(`“${title(first)}” comes before “${title(then)}”: ${because}`, critical),
+      ),
+    ],
   };
+}
+
+const line = (text: string, critical = false): VerdictLine => ({ text: sentence(text), critical });
+
+/** What is amiss, each kind counted. */
+function amissWords({ breaks, extra, missing }: OrderAnswer): string[] {
+  const does = (count: number, one: string, many: string): string =>
+    `${counted(count, "step")} ${count === 1 ? one : many}.`;
+  return [
+    ...(extra.length > 0 ? [does(extra.length, "does not belong here", "do not belong here")] : []),
+    ...(missing.length > 0 ? [does(missing.length, "is missing", "are missing")] : []),
+    ...(breaks.length > 0 ? [pairs(breaks.length)] : []),
+  ];
 }
 
 const pairs = (count: number): string =>

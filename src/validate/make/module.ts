@@ -1,8 +1,9 @@
 import type { NeverLeft } from "../../engine/procedure/leaving.ts";
 import type { Hold, Left, StateVariable } from "../../engine/procedure/procedure.ts";
 import type { Module, ModuleFastener, ModulePart, ModuleProcedure, ModuleStep } from "../../model/module.ts";
+import type { ChosenPractice } from "../../model/practice.ts";
 import type { Source } from "../../model/source.ts";
-import type { HeldByData, LeftData, ModuleData } from "../schema/module.ts";
+import type { HeldByData, LeftData, ModuleData, PracticeData } from "../schema/module.ts";
 import { makeProtection } from "./step.ts";
 
 export function makeModule(source: Source, data: ModuleData, steps: readonly ModuleStep[]): Module {
@@ -16,6 +17,7 @@ export function makeModule(source: Source, data: ModuleData, steps: readonly Mod
     substances: data.substances.map(({ use, amount, place }) => ({ use, amount, place })),
     procedure: makeProcedure(data, steps),
     phases: data.phases ?? new Map(),
+    practices: data.practices?.map(makePractice),
     asFound: data["as-found"].map(({ check, limit }) => ({ check, limit })),
     asLeft: data["as-left"].map(({ check, limit }) => ({ check, limit })),
     ends: Object.fromEntries(Object.entries(ends).filter(([, text]) => text !== undefined)),
@@ -23,6 +25,11 @@ export function makeModule(source: Source, data: ModuleData, steps: readonly Mod
     sections: source.sections,
   };
 }
+
+const makePractice = ({ id, title, phase, steps, ...data }: PracticeData): ChosenPractice => ({
+  ...{ id, title, phase, steps },
+  mixedIn: data["mixed-in"],
+});
 
 function makeProcedure(data: ModuleData, steps: readonly ModuleStep[]): ModuleProcedure {
   const fasteners = new Map([...(data.fasteners ?? [])].map(([id, set]) => [id, makeFastener(id, set)]));

@@ -7,6 +7,7 @@ import { headings } from "./headings.ts";
 import { links } from "./links.ts";
 import { loops } from "./loops.ts";
 import { noSteps } from "./no-steps.ts";
+import { practices } from "./practices.ts";
 import { precedence } from "./precedence.ts";
 import { quizzes } from "./quizzes.ts";
 import { records } from "./records.ts";
@@ -31,6 +32,7 @@ export const rules: readonly Rule[] = [
   records,
   used,
   precedence,
+  practices,
   tray,
   stops,
   figures,

@@ -113,6 +113,17 @@ const ends = fields(
   },
 );
 
+const practice = fields(
+  { id, title: text, phase: id.optional(), steps: ids.optional(), "mixed-in": ids.default([]) },
+  {
+    id: "The practice's id, once in this module.",
+    title: "What is to be put in order, as the heading of the practice.",
+    phase: "The phase whose steps are asked for.",
+    steps: "Ids of the steps that are asked for, where they are not those of a phase.",
+    "mixed-in": "Ids of steps that do not belong to it, for the trainee to leave out.",
+  },
+);
+
 const substanceUsed = fields(
   { use: id, amount: writtenQuantity("volume", "150 mL").optional(), place: text.optional() },
   {
@@ -145,6 +156,7 @@ export const module = fields(
       .union([ids, z.record(id, left)], { error: "a list of ids, or a map of ids to how each is left" })
       .optional(),
     phases: byId(text).optional(),
+    practices: z.array(practice).optional(),
     "as-found": z.array(limitCheck).default([]),
     "as-left": z.array(limitCheck).default([]),
     ends: ends.default({}),
@@ -168,6 +180,7 @@ export const module = fields(
     state: "What can be in one state or another, by id: a spring that is wound or let down.",
     leaves: "What is left off, slack or out at the end, or goes on to another module.",
     phases: "Names of the phases, by id.",
+    practices: "What trainees put in order; each phase where nothing is said.",
     "as-found": "Checks before the work, with their limits.",
     "as-left": "Checks after the work, with their limits.",
     ends: "What decides how the work ends.",
@@ -177,5 +190,6 @@ export const module = fields(
 );
 
 export type ModuleData = z.output<typeof module>;
+export type PracticeData = z.output<typeof practice>;
 export type HeldByData = z.output<typeof heldBy>;
 export type LeftData = z.output<typeof left>;
