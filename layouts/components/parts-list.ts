@@ -1,6 +1,7 @@
 /** Fasteners and parts of a machine, as lists to lay out the tray by. */
 import type { Loose, NeverLeft } from "../../src/engine/procedure/leaving.ts";
 import type { Hold } from "../../src/engine/procedure/procedure.ts";
+import { rowOf } from "../../src/model/address.ts";
 import type { ModuleFastener, ModulePart, ModuleProcedure } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
 import { sentence } from "../words.ts";
@@ -9,7 +10,7 @@ import { type Column, ruledTable } from "./ruled-table.ts";
 export function fasteners({ fasteners, neverLeft }: ModuleProcedure): Html | undefined {
   if (fasteners.size === 0) return undefined;
   return html`<h3>Fasteners</h3>
-${ruledTable("fasteners", fastenerColumns(neverLeft), [...fasteners.values()])}`;
+${ruledTable("fasteners", fastenerColumns(neverLeft), [...fasteners.values()], ({ id }) => rowOf(id))}`;
 }
 
 const fastenerColumns = (neverLeft: NeverLeft): readonly Column<ModuleFastener>[] => [

@@ -9,15 +9,20 @@ export interface Column<Row> {
   readonly value: (row: Row) => Html | string | undefined;
 }
 
-/** `kind` is the table's class. Each cell carries its column's name, for screens on which rows stand as entries. */
-export function ruledTable<Row>(kind: string, columns: readonly Column<Row>[], rows: readonly Row[]): Html {
+/** `kind` is the table's class; where `idOf` is given, a row can be led to. Each cell carries its column's name, for screens on which rows stand as entries. */
+export function ruledTable<Row>(
+  kind: string,
+  columns: readonly Column<Row>[],
+  rows: readonly Row[],
+  idOf?: (row: Row) => string,
+): Html {
   const shown = columns.filter(
     (column) => column.kind === "found" || rows.some((row) => says(column.value(row))),
   );
   return html`<table class="ruled ${kind}">
 <thead><tr>${shown.map((column) => html`<th scope="col"${classOf(column)}>${column.name}</th>`)}</tr></thead>
 <tbody>
-${rows.map((row) => html`<tr>${shown.map((column) => cell(column, row))}</tr>\n`)}</tbody>
+${rows.map((row) => html`<tr${idOf && html` id="${idOf(row)}"`}>${shown.map((column) => cell(column, row))}</tr>\n`)}</tbody>
 </table>
 `;
 }

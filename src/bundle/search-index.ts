@@ -32,26 +32,40 @@ function groupByPage(documents: readonly SearchDocument[]): SearchDocument[][] {
     const folder = folderOf(document.address);
     const group = pages.get(folder);
     if (group === undefined) pages.set(folder, [document]);
-    else if (document.heading === "") group.unshift(document);
+    else if (isPageItself(document)) group.unshift(document);
     else group.push(document);
   }
   return [...pages.values()].map(withPageItself);
 }
 
+const isPageItself = ({ heading, isRow }: SearchDocument): boolean => heading === "" && !isRow;
+
 /** A page that was given by its places alone gets a document of its own. */
 function withPageItself(group: SearchDocument[]): SearchDocument[] {
-  const first = group[0]!;
-  return first.heading === "" ? group : [{ ...first, heading: "", terms: [] }, ...group];
+  const { address, title } = group[0]!;
+  if (isPageItself(group[0]!)) return group;
+  return [{ address: { kind: address.kind, id: address.id }, title, heading: "", terms: [] }, ...group];
 }
 
-/** A name stands at the first place on its page that bears it: that is where a search for it leads. */
-function pageOf([page, ...places]: SearchDocument[], numbers: ReadonlyMap<string, number>): SearchPage {
-  const seen = new Set<string>();
+/**
+ * A name stands at the first place on its page that bears it: that is where a search for it leads. Rows say what they say,
+ * and nothing else on the page says it for them.
+ */
+function pageOf([page, ...others]: SearchDocument[], numbers: ReadonlyMap<string, number>): SearchPage {
+  const rows = others.filter(({ isRow }) => isRow);
+  const seen = new Set<string>(rows.flatMap(({ terms }) => terms));
   const isNew = (name: string) => !seen.has(name) && seen.add(name);
+  const numbered = (terms: readonly string[]) => terms.map((name) => numbers.get(name)!);
   const placeOf = ({ heading, address, terms }: SearchDocument): SearchPlace => [
     heading,
     address.at ?? "",
-    terms.filter(isNew).map((name) => numbers.get(name)!),
+    numbered(terms.filter(isNew)),
   ];
-  return [page!.address.kind, fileOf(page!.address), page!.title, places.map(placeOf)];
+  const places = others.filter(({ isRow }) => !isRow).map(placeOf);
+  const rest = placeOf(page!);
+  return [
+    ...([page!.address.kind, fileOf(page!.address), page!.title] as const),
+    rest[2].length === 0 ? places : [...places, rest],
+    rows.map(({ address, terms }) => [numbered(terms), address.at ?? ""]),
+  ];
 }

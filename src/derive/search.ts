@@ -1,11 +1,13 @@
-/** What can be searched for: every page and every heading, with the names of things that belong to it. */
-import type { Address } from "../model/address.ts";
+/** What can be searched for: every page, heading and fastener, with the names of things that belong to it. */
+import { threadsIn } from "../engine/workshop/threads-in-text.ts";
+import { type Address, rowOf } from "../model/address.ts";
 import { type Content, sheetsOf } from "../model/content.ts";
 import { anchorOf } from "../model/link.ts";
-import type { Module, ModuleStep } from "../model/module.ts";
+import type { Module, ModuleFastener, ModuleStep } from "../model/module.ts";
 import type { Sheet } from "../model/sheet.ts";
 import type { SearchDocument } from "../model/site.ts";
 import type { Section } from "../model/source.ts";
+import { cellsOf, textsOf } from "./prose-text.ts";
 
 /** Of the sheets alone, which every share of the content has. */
 export const sheetDocuments = (content: Content): SearchDocument[] =>
@@ -13,46 +15,87 @@ export const sheetDocuments = (content: Content): SearchDocument[] =>
 
 export function moduleDocuments(module: Module, content: Content): SearchDocument[] {
   const address: Address = { kind: "module", id: module.id };
-  const { parts, fasteners, steps } = module.procedure;
-  const terms = [
-    ...sheetNames(module, content),
-    ...[...fasteners.keys(), ...parts.keys()].flatMap((id) => itemNames(id, module)),
+  const { title, procedure, sections } = module;
+  const stepOf = new Map(procedure.steps.map((step) => [step.section, step]));
+  return [
+    pageDocument(address, module, [
+      ...sheetNames(module, content),
+      ...[...procedure.parts.values()].map(({ name }) => name),
+      ...module.sources.flatMap(threadsIn),
+    ]),
+    ...[...procedure.fasteners.values()].map((set) => rowDocument(address, title, set)),
+    ...headed(sections).map((section) => {
+      const step = stepOf.get(section);
+      return sectionDocument(
+        address,
+        title,
+        section,
+        step === undefined ? [] : stepTerms(step, module, content),
+      );
+    }),
   ];
-  const stepOf = new Map(steps.map((step) => [step.section, step]));
-  const sections = headed(module.sections).map((section) => {
-    const step = stepOf.get(section);
-    return sectionDocument(
-      address,
-      module.title,
-      section,
-      step === undefined ? [] : stepTerms(step, module, content),
-    );
-  });
-  return [{ address, title: module.title, heading: "", terms: [...new Set(terms)] }, ...sections];
 }
 
 function documentsOfSheet(sheet: Sheet): SearchDocument[] {
   const address: Address = { kind: sheet.kind, id: sheet.id };
-  const sections = headed(sheet.sections).map((section) =>
-    sectionDocument(address, sheet.title, section, []),
-  );
-  return [{ address, title: sheet.title, heading: "", terms: [] }, ...sections];
+  return [
+    pageDocument(address, sheet, factsOf(sheet).flatMap(threadsIn)),
+    ...headed(sheet.sections).map((section) => sectionDocument(address, sheet.title, section, [])),
+  ];
 }
 
+/** Of what a sheet says outside its prose, the texts in which a thread may be named. */
+const factsOf = (sheet: Sheet): string[] => (sheet.kind === "tool" ? [...sheet.uses, sheet.care ?? ""] : []);
+
 const headed = (sections: readonly Section[]): Section[] => sections.filter(({ level }) => level > 0);
+
+function pageDocument(address: Address, page: Module | Sheet, names: readonly string[]): SearchDocument {
+  const said = page.sections.filter(({ level }) => level === 0).flatMap(proseTerms);
+  return {
+    address,
+    title: page.title,
+    heading: "",
+    terms: [...new Set([...names, ...said, page.summary])],
+  };
+}
+
+function rowDocument(page: Address, title: string, { id, name, thread }: ModuleFastener): SearchDocument {
+  const terms = thread === undefined ? [name] : [name, thread];
+  return { address: { ...page, at: rowOf(id) }, title, heading: "", terms, isRow: true };
+}
 
 function sectionDocument(
   page: Address,
   title: string,
   section: Section,
-  terms: readonly string[],
+  names: readonly string[],
 ): SearchDocument {
+  const terms = [...new Set([...names, ...proseTerms(section)])];
   return { address: { ...page, at: anchorOf(section) }, title, heading: section.title, terms };
 }
 
-function stepTerms(step: ModuleStep, module: Module, content: Content): string[] {
-  const names = step.acts.flatMap(({ target }) => itemNames(target, module));
-  return [...new Set([...names, ...namesOf(step.tools, step.substances, step.hazards, content)])];
+/** A longer cell is a sentence rather than a name. */
+const longestCell = 40;
+
+/** The threads that a text names, and what the cells of its tables say in few words. */
+function proseTerms({ prose }: Section): string[] {
+  const cells = cellsOf(prose).filter((cell) => cell.length <= longestCell && /\p{L}/u.test(cell));
+  return [...cells, ...textsOf(prose).flatMap(threadsIn)];
+}
+
+function stepTerms(step: ModuleStep, { procedure }: Module, content: Content): string[] {
+  const { check = "", feel = "", record, mistakes, ifNot } = step;
+  const parts = step.acts.map(({ target }) => procedure.parts.get(target)?.name);
+  const told = [
+    ...[check, feel, ...record],
+    ...mistakes.flatMap(({ mistake, result }) => [mistake, result]),
+    ...ifNot.flatMap((remedy) => [remedy.sign, remedy.cause, remedy.do]),
+  ];
+  return [
+    ...parts.filter((name) => name !== undefined),
+    ...namesOf(step.tools, step.substances, step.hazards, content),
+    ...told.flatMap(threadsIn),
+  ];
 }
 
 const sheetNames = (module: Module, content: Content): string[] =>
@@ -74,10 +117,4 @@ function namesOf(
     ...substances.map((id) => content.substances.get(id)?.title),
     ...hazards.map((id) => content.hazards.get(id)?.title),
   ].filter((title) => title !== undefined);
-}
-
-/** The name of a part, or the name and thread of a fastener set. */
-function itemNames(id: string, module: Module): string[] {
-  const set = module.procedure.fasteners.get(id);
-  return [set?.name, set?.thread, module.procedure.parts.get(id)?.name].filter((name) => name !== undefined);
 }

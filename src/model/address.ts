@@ -33,6 +33,9 @@ const folders: Record<PageKind, (id: string) => string> = {
   plain: (id) => (id === "" ? "" : `${id}/`),
 };
 
+/** The element id of a fastener set's row in the parts list of its module; no heading has one of this form. */
+export const rowOf = (fastener: string): string => `f_${fastener}`;
+
 /** The folder of a page in the site, "" for the home page, otherwise ending in a slash. */
 export function folderOf(page: Address): string {
   return folders[page.kind](page.id);

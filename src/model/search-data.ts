@@ -4,20 +4,38 @@ import type { PageKind } from "./address.ts";
 /** A place on a page: its heading, the id of its element, and the names that first stand there, by their place in `names`. */
 export type SearchPlace = readonly [heading: string, at: string, names: readonly number[]];
 
-/** A page, and the places on it in the written order. `file` is relative to the site. */
+/** A row of a parts list: what it says, by its place in `names`, and the id of its element. */
+export type SearchRow = readonly [names: readonly number[], at: string];
+
+/**
+ * A page, and the places on it in the written order; what stands nowhere but on the page itself is a place without heading
+ * and id. `file` is relative to the site.
+ */
 export type SearchPage = readonly [
   kind: PageKind,
   file: string,
   title: string,
   places: readonly SearchPlace[],
+  rows: readonly SearchRow[],
 ];
 
 export interface SearchData {
   readonly pages: readonly SearchPage[];
-  /** Names of tools, substances, hazards, parts, fasteners and threads, each once. */
+  /** Names of tools, substances, hazards, parts, fasteners and threads, cells and summaries, each once. */
   readonly names: readonly string[];
-  /** As lunr serialises it; refers to pages by their place in `pages`. */
-  readonly index: object;
+  /** Refers to pages by their place in `pages`. */
+  readonly index: PackedIndex;
+}
+
+/**
+ * A lunr index without what can be worked out from the rest: lunr writes down which pages have a word, and again which
+ * words a page has. Packed so, it is half as large.
+ */
+export interface PackedIndex {
+  /** Sorted as lunr sorts them. */
+  readonly words: readonly string[];
+  /** By field, for each page: the step from one word's place in `words` to the next, then that word's weight. */
+  readonly fields: readonly (readonly [name: string, pages: readonly (readonly number[])[]])[];
 }
 
 /** The global variable in which the data's script leaves it: works from disk, where nothing can be fetched. */

@@ -84,15 +84,17 @@ export interface SheetView {
   readonly usedBy: readonly { readonly module: ModuleCard; readonly steps: readonly StepCard[] }[];
 }
 
-/** One hit of the search: a page or a section of it. */
+/** One hit of the search: a page, a section of it or a row of its parts list. */
 export interface SearchDocument {
   readonly address: Address;
   /** The page's title. */
   readonly title: string;
-  /** The section's heading; "" where the document is the page itself. */
+  /** The section's heading; "" where the document is the page itself, or a row. */
   readonly heading: string;
-  /** Names of tools, substances, hazards, fasteners and threads that belong to it. */
+  /** Names of tools, substances, hazards and parts that belong to it, threads that it names, short cells of its tables; a page's summary. */
   readonly terms: readonly string[];
+  /** A row of the parts list: its terms are what it says. */
+  readonly isRow?: true;
 }
 
 export interface Site {

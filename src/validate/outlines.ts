@@ -1,4 +1,6 @@
 /** What other files may name of each content file: all that rules need to know of modules of another share. */
+
+import { rowOf } from "../model/address.ts";
 import type { Content, Outline } from "../model/content.ts";
 import { placesOn } from "../model/link.ts";
 import { resolvePath } from "../model/path.ts";
@@ -19,7 +21,7 @@ function outlineOf(source: Source, items: Items): Outline {
   const shown = source.pictures.map(({ src }) => resolvePath(source.path, src));
   return {
     path: source.path,
-    places: [...placesOn(source)],
+    places: [...placesOn(source), ...[...(module?.procedure.fasteners.keys() ?? [])].map(rowOf)],
     hasAllPlaces: isWhole(source),
     pictures: [...shown, ...figures].filter((path) => path !== undefined),
     needs: module?.needs ?? [],

@@ -1,7 +1,8 @@
-import lunr from "lunr";
 import { describe, expect, test } from "vitest";
 import { find } from "../../src/browser/search/find.ts";
+import { loadIndex } from "../../src/browser/search/load-index.ts";
 import { indexPages, type PageTexts } from "../../src/bundle/page-index.ts";
+import type { PackedIndex } from "../../src/model/search-data.ts";
 
 const page = (title: string, headings: string[] = [], terms: string[] = []): PageTexts => ({
   title,
@@ -10,7 +11,7 @@ const page = (title: string, headings: string[] = [], terms: string[] = []): Pag
 });
 
 const load = (...pages: PageTexts[]) =>
-  lunr.Index.load(JSON.parse(JSON.stringify(indexPages(pages))) as object);
+  loadIndex(JSON.parse(JSON.stringify(indexPages(pages))) as PackedIndex);
 
 const index = load(
   page("Strip a spring motor", ["Let the spring down", "Undo the motor board"], ["4 BA", "board screws"]),
@@ -43,6 +44,13 @@ describe("finding", () => {
   test("pages that answer all words, and only where there are none those that answer most", () => {
     expect(pages("spring grease")).toEqual([2]);
     expect(find(index, "spring grease zither").map(({ page, words }) => [page, words])).toEqual([[2, 2]]);
+  });
+
+  test("what is a word somewhere does not begin others there; where it is none, it does", () => {
+    const three = load(page("Bag", ["Bar", "Bath"]), page("Screws", [], ["4 BA"]), page("Uncover it"));
+    expect(find(three, "BA").map((found) => found.page)).toEqual([1]);
+    expect(find(three, "sc").map((found) => found.page)).toEqual([1]);
+    expect(find(three, "unc").map((found) => found.page)).toEqual([2]);
   });
 
   test("a thread is never another by a slip, nor a page by one letter", () => {

@@ -76,6 +76,20 @@ test("a thread is found by its designation, as the sheets write it", async () =>
   expect(hrefs.some((href) => files.some((file) => href.endsWith(file)))).toBe(true);
 });
 
+test("a fastener is found by its name and thread, and its link leads to its row of the parts list", async () => {
+  const pattern = /<tr id="(f_[^"]+)">.*?<th scope="row">([^<]+?) *<.*?<td data-name="Size">(\d+ BA)\b/;
+  const [, id, name, thread] = sitePages()
+    .map(({ html }) => pattern.exec(html))
+    .find((found) => found !== null)!;
+  const { page } = await visitor.open("search/");
+  await page.keyboard.type(`${name} ${thread}`);
+  const link = results(page).and(page.locator(`[href$="#${id}"]`));
+  expect(await link.textContent()).toBe(`${name}, ${thread}`);
+  expect(await link.locator("xpath=..").textContent()).toContain("parts list of");
+  await link.click();
+  await expect.poll(async () => (await page.locator(`#${id}`).boundingBox())?.y).toBeLessThan(400);
+});
+
 test("a slip of the finger is forgiven, and what is not there is told", async () => {
   const { page } = await visitor.open("search/");
   await page.keyboard.type("screwdrvier");

@@ -18,7 +18,7 @@ summary: Turns screws.
 drive: slotted
 use: [screws that fit it]
 ---
-See [the mill](../modules/mill/module.md#constructor) and [spirit](../substances/spirit.md).
+See [the mill](../modules/mill/module.md#constructor), [its screws](../modules/mill/module.md#f_guard-screws) and [spirit](../substances/spirit.md).
 `;
 
 const substance = `---

@@ -1,6 +1,6 @@
 /** Finds the pages that answer a query, best first. */
 import lunr from "lunr";
-import { allowsError, stemOf } from "../../engine/search/match.ts";
+import { allowsError, isWhole, stemOf } from "../../engine/search/match.ts";
 import { queryWords } from "../../engine/search/words.ts";
 
 export interface Found {
@@ -17,7 +17,7 @@ export interface Found {
 export function find(index: lunr.Index, query: string): Found[] {
   const found = new Map<number, { words: number; score: number }>();
   for (const typed of new Set(queryWords(query))) {
-    for (const { ref, score } of resultsFor(index, typed)) {
+    for (const { ref, score } of knownResultsFor(index, typed)) {
       const page = found.get(Number(ref)) ?? { words: 0, score: 0 };
       found.set(Number(ref), { words: page.words + 1, score: page.score + score });
     }
@@ -29,7 +29,22 @@ export function find(index: lunr.Index, query: string): Found[] {
     .sort((a, b) => b.score - a.score || a.page - b.page);
 }
 
+/** Words that were asked for lately: all but the last stay while one types. */
+const known = new WeakMap<lunr.Index, Map<string, lunr.Index.Result[]>>();
+const mostKnown = 50;
+
+function knownResultsFor(index: lunr.Index, typed: string): lunr.Index.Result[] {
+  const before = known.get(index) ?? new Map<string, lunr.Index.Result[]>();
+  const results = before.get(typed) ?? resultsFor(index, typed);
+  if (before.size >= mostKnown) before.clear();
+  known.set(index, before.set(typed, results));
+  return results;
+}
+
+/** What is rather a word than the beginning of one begins others only where no page has the word itself. */
 function resultsFor(index: lunr.Index, typed: string): lunr.Index.Result[] {
+  const whole = isWhole(typed) ? index.query((query) => query.term(typed, {})) : [];
+  if (whole.length > 0) return whole;
   const sure = index.query((query) => {
     query.term(typed, { boost: 10 });
     // A single letter begins too many words to mean any of them.

@@ -4,10 +4,13 @@ import { element } from "../page/element.ts";
 import type { Hit, Hits } from "./hits.ts";
 
 export function resultItems(hits: readonly Hit[], { root, kinds }: SearchPageData): HTMLLIElement[] {
-  return hits.map(({ href, title, kind, heading }) => {
+  return hits.map(({ href, title, kind, heading, isRow, found }) => {
     const link = element("a", { href: `${root}${href}` }, heading === "" ? title : heading);
-    const where = heading === "" ? kinds[kind] : `in ${title}, ${kinds[kind]}`;
-    return element("li", {}, link, " ", element("span", {}, where));
+    const where =
+      heading === "" ? kinds[kind] : isRow ? `parts list of ${title}` : `in ${title}, ${kinds[kind]}`;
+    const why =
+      found.length === 0 ? [] : [element("span", { class: "why" }, `Found there: ${found.join("; ")}`)];
+    return element("li", {}, link, " ", element("span", {}, where), ...why);
   });
 }
 

@@ -5,18 +5,29 @@ import { queryWords } from "./words.ts";
 /** The words of a title or heading, and of the names that belong there. */
 export interface CutPlace {
   readonly heading: readonly string[];
-  readonly names: readonly string[];
+  /** Of each name its words. */
+  readonly names: readonly (readonly string[])[];
+  /** A row of a list: what it says is its heading. */
+  readonly isRow?: boolean;
 }
 
-/** A name says less about a place than its heading does. */
+/** A name says less about a place than its heading does, and where a step is headed by it one reads more than in a row. */
 const nameWeight = 0.4;
+const rowWeight = 0.9;
 
 /** Gives, of the places on a page, the first that answers best, and better than the page's title does; -1 for none. */
 export type PlaceFinder = (title: CutPlace, places: readonly CutPlace[]) => number;
 
-/** O(words) for each page; a word met again costs one look-up. */
-export function placeFinder(query: string): PlaceFinder {
+/** Which names of a place, best first, answer what neither its heading nor the title of its page does. */
+export type NamesFinder = (title: CutPlace, place: CutPlace) => number[];
+
+/** For one query. O(words) for each page; a word met again costs one look-up. */
+export function findersFor(query: string): { bestPlace: PlaceFinder; namesAt: NamesFinder } {
   const fits = queryWords(query).map(tolerant);
+  return { bestPlace: placeFinder(fits), namesAt: namesFinder(fits) };
+}
+
+function placeFinder(fits: readonly Fit[]): PlaceFinder {
   const score = (place: CutPlace) => fits.reduce((sum, fits) => sum + placeFit(place, fits), 0);
   return (title, places) => {
     let best = -1;
@@ -42,8 +53,26 @@ function tolerant(typed: string): Fit {
   };
 }
 
-const placeFit = ({ heading, names }: CutPlace, fits: Fit): number =>
-  Math.max(bestFit(heading, fits), nameWeight * bestFit(names, fits));
+const placeFit = ({ heading, names, isRow }: CutPlace, fits: Fit): number => {
+  let best = bestFit(heading, fits) * (isRow ? rowWeight : 1);
+  for (const name of names) best = Math.max(best, nameWeight * bestFit(name, fits));
+  return best;
+};
+
+/** At most so many names are given for what was found. */
+const mostNames = 3;
+
+/** Without these nobody would see why the place was found. */
+function namesFinder(fits: readonly Fit[]): NamesFinder {
+  return (title, place) => {
+    const open = fits.filter((fits) => bestFit(title.heading, fits) + bestFit(place.heading, fits) === 0);
+    const scores = place.names.map((name) => open.reduce((sum, fits) => sum + bestFit(name, fits), 0));
+    return [...scores.keys()]
+      .filter((at) => scores[at]! > 0)
+      .sort((a, b) => scores[b]! - scores[a]! || a - b)
+      .slice(0, mostNames);
+  };
+}
 
 function bestFit(words: readonly string[], fits: Fit): number {
   let best = 0;

@@ -13,6 +13,9 @@ export interface Compound {
 
 const size = String.raw`\d+ \d+\/\d+|\d+\/\d+|\d*\.?\d+`;
 const series = "unc|unf|unef|uns|bsw|bsf|bsp|whitworth";
+
+/** Names of series of threads: one of them is no beginning of another word. */
+export const seriesNames: ReadonlySet<string> = new Set([...series.split("|"), "ba"]);
 const edge = String.raw`(?![\p{L}\p{N}])`;
 const start = String.raw`(?<![\p{L}\p{N}.\/])`;
 

@@ -1,16 +1,22 @@
 /** How well a typed word fits a word of the index. */
+import { seriesNames } from "./compounds.ts";
 
 /** How well a word fits what was typed: 1 for the word itself, 0 for no fit. O(length). */
 export type Fit = (word: string) => number;
 
 /** Fits words that begin with what was typed and, less well, those that share its stem. */
 export function fitWithoutError(typed: string): Fit {
+  if (isWhole(typed)) return (word) => (word === typed ? 1 : 0);
   const stem = stemOf(typed);
   return (word) => {
     if (word.startsWith(typed)) return typed.length === word.length ? 1 : beginning(typed, word);
     return word.startsWith(stem) ? 0.4 : 0;
   };
 }
+
+/** One or two letters begin too many words to mean any of them, and a series of threads is no beginning. */
+export const isWhole = (typed: string): boolean =>
+  (typed.length < 3 && !hasDigit(typed)) || seriesNames.has(typed);
 
 /** Short words and those with digits in them allow no typing error, for M3 is not M4. */
 export const allowsError = (typed: string): boolean => typed.length >= 4 && !hasDigit(typed);
@@ -23,7 +29,7 @@ export function fitWithOneError(typed: string): Fit {
 
 const hasDigit = (word: string): boolean => /\p{N}/u.test(word);
 
-/** A single letter begins too many words to mean any of them. */
+/** A single figure begins too many words to mean any of them. */
 const beginning = (typed: string, word: string): number =>
   typed.length < 2 ? 0 : 0.5 + (0.3 * typed.length) / word.length;
 

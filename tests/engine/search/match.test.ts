@@ -66,4 +66,11 @@ describe("how well a word fits", () => {
     expect(fitWithoutError("a")("a")).toBe(1);
     expect(fitWithoutError("s")("spring")).toBe(0);
   });
+
+  test("two letters, or a series of threads, are no beginning of another word; a thread half typed is", () => {
+    expect(["bar", "base", "bag"].map(fitWithoutError("ba"))).toEqual([0, 0, 0]);
+    expect(fitWithoutError("unc")("uncover")).toBe(0);
+    expect(fitWithoutError("ba")("ba")).toBe(1);
+    expect(fitWithoutError("4b")("4ba")).toBeGreaterThan(0);
+  });
 });
