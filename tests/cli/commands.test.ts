@@ -140,11 +140,28 @@ describe("check", () => {
     expect(keys).toEqual([...keys].sort());
   });
 
-  test("no content folder", async () => {
-    expect(await call("check", "--content", "/no/such/folder")).toMatchObject({
-      code: 1,
-      err: expect.stringContaining("no-content"),
-    });
+  test("says that checks wait where a module could not be looked at whole, and only there", async () => {
+    const waits = /\nSome checks wait until these are mended; they may find more\.\n$/;
+    const fields = writeFolder(changed("modules/box/module.md", "revision: 1", "revision: one"));
+    expect((await call("check", "--content", fields)).err).toMatch(waits);
+    expect((await call("check", "--json", "--content", fields)).json()).toMatchObject({ errors: 1 });
+    expect((await call("check", "--content", faulty())).err).not.toMatch(waits);
+    const sheet = writeFolder(changed("tools/driver.md", "title: Driver", "titel: Driver"));
+    expect((await call("check", "--content", sheet)).err).not.toMatch(waits);
+  });
+
+  test("a tab shows as an arrow in the code frame", async () => {
+    const folder = writeFolder(changed("modules/box/module.md", "record: which", "record:\n\t- which"));
+    expect((await call("check", "--content", folder)).err).toContain("| →- which way round");
+  });
+
+  test("no content folder, or one without content: one message that names the way out", async () => {
+    for (const folder of ["/no/such/folder", temporaryFolder()]) {
+      const { code, err } = await call("check", "--content", folder);
+      expect(code).toBe(1);
+      expect(err).toContain("benchwright new programme");
+      expect(err).toMatch(/\n1 error, 0 warnings\n$/);
+    }
   });
 });
 
