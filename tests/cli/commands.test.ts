@@ -29,7 +29,7 @@ describe("help and wrong calls", () => {
   test("help lists the commands, and tells of each", async () => {
     const all = await call("help");
     expect(all.code).toBe(0);
-    for (const name of ["check", "build", "serve", "new", "order", "schema"]) {
+    for (const name of ["check", "build", "serve", "new", "order", "plan", "schema"]) {
       expect(all.out).toContain(`  ${name}`);
       expect(await call(name, "--help")).toMatchObject({
         code: 0,
