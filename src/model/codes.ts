@@ -148,7 +148,27 @@ export const codes = {
     "a practice does not say which steps are to be put in order, or says it twice",
     "Give phase: or steps:, at least two steps, none of them under mixed-in: too.",
   ),
+  "practice-easy": warning(
+    "a practice is put right by lot too often to show anything",
+    "Ask for more steps with it, or mix in some that do not belong (mixed-in:).",
+  ),
+  "practice-cannot-fail": warning(
+    "a practice can't be put wrong, since any order of its steps is right",
+    "Ask for steps of which some must come before others, or mix in some that do not belong (mixed-in:).",
+  ),
+  "practice-long": warning(
+    "a practice has more steps than people can hold in mind",
+    "Cut it by phases, or at the steps that the message names.",
+  ),
   // Precedence
+  "unbound-step": warning(
+    "a step is bound to no other, so that it may be done at any time",
+    "Say what it works on, which state it needs or makes, or name an earlier step under after: with the reason.",
+  ),
+  "after-implied": warning(
+    "an after: says what follows from other pairs already",
+    "Take it out; where its reason teaches, say it in the step's prose or at a pair on the way.",
+  ),
   "after-later": error(
     "an after: names a step that is written later",
     "Put the steps in a right order, or turn the pair round.",

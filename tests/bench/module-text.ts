@@ -97,6 +97,9 @@ ${fasteners.join("\n")}
 state:
   power: {name: power, values: [wound, let down], starts: wound, ends: wound}
 phases: {way-in: The way in, cleaning: Cleaning, way-back: The way back, proof: Proof}
+practices:
+  - {id: way-in, title: The way in, phase: way-in, mixed-in: [wind]}
+  - {id: way-back, title: The way back, phase: way-back, mixed-in: [wind, prove]}
 ---
 `;
 }

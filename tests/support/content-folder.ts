@@ -25,6 +25,8 @@ fasteners:
 state:
   brake: {name: brake, values: [on, off], starts: on, ends: on}
 phases: {strip: Taking apart, build: Putting together}
+practices:
+  - {id: whole, title: The whole box, steps: [lid-off, clean, wheel-on, brake-on, lid-on]}
 ---
 
 The box has a [driver](../../tools/driver.md). See [the wheel](#wheel-off).

@@ -33,6 +33,20 @@ const whole = (code: Code, file: string, text: string | Uint8Array, at = ""): Ex
   at,
 });
 
+/** What the sound module asks for under practices:, to be put in another way. */
+const wholePractice =
+  "{id: whole, title: The whole box, steps: [lid-off, clean, wheel-on, brake-on, lid-on]}";
+
+const longPractice =
+  "{id: p, title: P, steps: [lid-off, brake-off, wheel-off, clean, wheel-on, brake-on, lid-on, sweep, dust]}";
+
+/** The sound module with two steps more, bound to nothing. */
+const nineSteps = changed(
+  module,
+  "A heading without a step.",
+  ["sweep", "dust"].map((id) => `## ${id}\n\n\`\`\`yaml step\nid: ${id}\n\`\`\`\n\n`).join(""),
+);
+
 /** A stop once the wheel is out, where the lid is off with its screws and the brake is off. */
 const stopped = (from: string, to: string, says: string): Example => ({
   code: "unsafe-stop",
@@ -214,12 +228,33 @@ export const examples: readonly Example[] = [
     ],
     [
       "duplicate-id",
-      "{id: p, title: P, phase: strip}, {id: p, title: Q, phase: build}",
+      "{id: p, title: P, phase: strip}\n  - {id: p, title: Q, phase: build}",
       "p, title: Q",
       "already",
     ],
-  ].map(([code, written, at, says]) =>
-    inModule(code as Code, "phases: {", `practices: [${written}]\nphases: {`, at!, says),
+    ["practice-easy", "{id: p, title: P, phase: strip}", "{id: p", "2 of 24 cases (8.3 %)"],
+    ["practice-easy", "{id: p, title: P, phase: strip}", "{id: p", "or mix in 1 more"],
+    [
+      "practice-cannot-fail",
+      "{id: p, title: P, steps: [lid-off, brake-off]}",
+      "{id: p",
+      "none of its 2 steps",
+    ],
+  ].map(([code, written, at, says]) => inModule(code as Code, wholePractice, written!, at!, says)),
+  {
+    code: "practice-long",
+    files: changed(module, wholePractice, longPractice, nineSteps),
+    file: module,
+    at: "{id: p",
+    says: 'asks for 9 steps; about 8 is what people hold in mind and can compare. Cut it before "brake-on"',
+  },
+  { code: "unbound-step", files: nineSteps, file: module, at: "sweep", says: "among the 9 steps" },
+  inModule(
+    "after-implied",
+    "after: {brake-on: the brake",
+    "after: {wheel-on: the wheel lies under it, brake-on: the brake",
+    "wheel-on: the wheel lies",
+    "wheel-on → brake-on → lid-on",
   ),
   inModule("unknown-phase", "time: 5 min\nphase: strip", "time: 5 min\nphase: stripp", "stripp"),
   inModule(

@@ -4,9 +4,13 @@ import { duplicates } from "./duplicates.ts";
 import { fasteners } from "./fasteners.ts";
 import { figures } from "./figures.ts";
 import { headings } from "./headings.ts";
+import { impliedAfter } from "./implied-after.ts";
 import { links } from "./links.ts";
 import { loops } from "./loops.ts";
 import { noSteps } from "./no-steps.ts";
+import { practiceCannotFail } from "./practice-cannot-fail.ts";
+import { practiceEasy } from "./practice-easy.ts";
+import { practiceLong } from "./practice-long.ts";
 import { practices } from "./practices.ts";
 import { precedence } from "./precedence.ts";
 import { quizzes } from "./quizzes.ts";
@@ -16,6 +20,7 @@ import type { Rule } from "./rule.ts";
 import { stops } from "./stops.ts";
 import { targets } from "./targets.ts";
 import { tray } from "./tray.ts";
+import { unboundSteps } from "./unbound-steps.ts";
 import { used } from "./used.ts";
 
 /** Every rule, in the order in which it looks; output is sorted by place, so the order matters to the reader of this file only. */
@@ -38,4 +43,9 @@ export const rules: readonly Rule[] = [
   figures,
   links,
   quizzes,
+  practiceCannotFail,
+  practiceEasy,
+  practiceLong,
+  unboundSteps,
+  impliedAfter,
 ];
