@@ -1,4 +1,5 @@
 /** What must come before a step and why, and with which steps it may change places; shut, for those who wonder. */
+import { mergedReasons } from "../../src/engine/procedure/merged-reasons.ts";
 import type { StepView } from "../../src/model/site.ts";
 import { type Html, html, join } from "../html.ts";
 import { capital, sentence } from "../words.ts";
@@ -31,6 +32,8 @@ function reason(
   before = "",
   isCritical = false,
 ): Html {
-  const words = because.map((one) => sentence(capital(one))).join(" ");
+  const words = mergedReasons(because)
+    .map((one) => sentence(capital(one)))
+    .join(" ");
   return html`<li${isCritical ? html` class="critical"` : undefined}>${before}<a href="#${id}">${numbers.get(id)}</a>${before === "" ? ":" : " first:"} ${words}</li>\n`;
 }

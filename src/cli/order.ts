@@ -113,7 +113,7 @@ function answerWords(result: OrderAnswer): string {
     `This order is not right: ${result.moves === 1 ? "one move mends" : `${result.moves} moves mend`} it (the worst order takes ${result.worst}).`,
     ...result.breaks.map(
       (one) =>
-        `  "${one.first}" comes before "${one.then}"${one.because === "" ? "" : `, because ${one.because}`}${one.critical ? " (critical)" : ""}`,
+        `  "${one.first}" must come before "${one.then}"${one.because === "" ? "" : `, because ${one.because}`}${one.critical ? " (critical)" : ""}`,
     ),
     ...(result.missing.length > 0 ? [`  left out: ${result.missing.join(", ")}`] : []),
     ...(result.extra.length > 0 ? [`  not a step of this: ${result.extra.join(", ")}`] : []),

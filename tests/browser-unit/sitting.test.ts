@@ -64,7 +64,7 @@ describe("what is said about an answer", () => {
   const lines = (question: Question, answer: unknown) => {
     const { right } = scoreQuiz({ pass: 1, questions: [question] }, new Map([[question.id, answer]]))
       .questions[0]!;
-    return remarkLines(question.kind, remarksOn(question, answer), right);
+    return remarkLines(question.kind, remarksOn(question, answer), right).map(({ text }) => text);
   };
 
   test("nothing that says no more than that it is right", () => {

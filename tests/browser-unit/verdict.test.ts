@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { moveWords } from "../../src/browser/practice/mending.ts";
+import { moveWords } from "../../src/browser/arranging/move-words.ts";
 import { verdictOn } from "../../src/browser/practice/verdict.ts";
-import { answerOrder } from "../../src/engine/procedure/answer-order.ts";
+import { explainOrder } from "../../src/engine/procedure/explain-order.ts";
 import { graphOf } from "../../src/engine/procedure/graph.ts";
 
 const steps = ["down", "board", "motor", "wash"];
@@ -25,7 +25,7 @@ const titles = new Map([
   ["polish", "Polish it"],
 ]);
 const title = (step: string) => titles.get(step)!;
-const verdict = (...given: string[]) => verdictOn(answerOrder(graph!, given), given, steps, title);
+const verdict = (...given: string[]) => verdictOn(explainOrder(graph!, given), given, steps, title);
 
 describe("the verdict", () => {
   test("on the written order", () => {
@@ -48,7 +48,8 @@ describe("the verdict", () => {
     expect(detail).toBe("One pair is the wrong way round. 1 move mends it.");
     expect(lines).toEqual([
       {
-        text: "“Lift the board” comes before “Take the motor out”: the board covers the motor; the screws hold it.",
+        text: "“Lift the board” must come before “Take the motor out”:",
+        reasons: ["The board covers the motor.", "The screws hold it."],
         critical: false,
       },
     ]);
@@ -58,6 +59,7 @@ describe("the verdict", () => {
     const { headline, lines } = verdict("motor", "board", "down", "wash");
     expect(headline).toContain("critical");
     expect(lines.map(({ critical }) => critical)).toEqual([true, false]);
+    expect(lines[0]!.text).toBe("“Let it down” must come before “Lift the board”: the motor runs away.");
   });
 });
 

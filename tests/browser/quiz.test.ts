@@ -90,6 +90,8 @@ test("wrong answers do not pass: each is told, with its reason and what to read 
     const said = await placeOf(page, at).innerText();
     expect(said, question.id).toMatch(/not right|partly right/i);
     expect(said, question.id).toContain(question.why.trim().slice(0, 30));
+    if (question.kind === "arrange")
+      expect(said, question.id).toMatch(/One right order:[\s\S]*makes? yours into it/);
     expect(await placeOf(page, at).getByRole("link", { name: see!.text }).getAttribute("href")).toBe(
       see!.href,
     );

@@ -252,7 +252,7 @@ describe("order", () => {
       failedCritical: true,
     });
     const words = await call("order", "--graph", chain(), "--given", "a,c,b");
-    expect(words.out).toContain('"b" comes before "c", because b covers c (critical)');
+    expect(words.out).toContain('"b" must come before "c", because b covers c (critical)');
   });
 
   test("what was left out and what does not belong", async () => {

@@ -1,5 +1,6 @@
 /** "Show me": the fewest moves that mend an order, made one at a time. */
 import type { Move } from "../../engine/procedure/answer-order.ts";
+import { moveWords } from "../arranging/move-words.ts";
 import { putAfter } from "../arranging/order.ts";
 import type { Announce } from "../page/announcer.ts";
 import { button, element } from "../page/element.ts";
@@ -21,17 +22,17 @@ export interface Mending {
   readonly done: () => void;
 }
 
-/** Says what the next move is, and makes it when the button is pressed; the focus stays on the button until the last. */
+/** Says which move is to be made next, and makes it when the button is pressed; the focus stays on the button until the last. */
 export function mendingView(mending: Mending): HTMLElement {
   const { announce, done } = mending;
   const words = element("p", {});
   const changes = changesOf(mending);
   let next = 0;
   const tell = (): void => {
-    words.textContent = `Move ${next + 1} of ${changes.length}: ${changes[next]!.says}.`;
+    words.textContent = `To do, move ${next + 1} of ${changes.length}: ${changes[next]!.says}.`;
     announce(words.textContent);
   };
-  const press = button("Next move", () => {
+  const press = button("Do this move", () => {
     changes[next]!.make();
     next++;
     if (next === changes.length) done();
@@ -57,11 +58,4 @@ function changesOf({ list, leaveOut, moves, title }: Mending): Change[] {
       make: () => list.place(putAfter(list.order(), move.step, move.after), move.step),
     })),
   ];
-}
-
-/** "“Undo the board” goes directly after “Let the spring down”". */
-export function moveWords({ step, after }: Move, title: (step: string) => string): string {
-  return after === null
-    ? `“${title(step)}” goes first`
-    : `“${title(step)}” goes directly after “${title(after)}”`;
 }

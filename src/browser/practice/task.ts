@@ -1,5 +1,6 @@
 /** One job to be put in order: the list, its buttons and the verdict. */
-import { answerOrder, type OrderAnswer } from "../../engine/procedure/answer-order.ts";
+import type { OrderAnswer } from "../../engine/procedure/answer-order.ts";
+import { explainOrder } from "../../engine/procedure/explain-order.ts";
 import type { Graph } from "../../engine/procedure/graph.ts";
 import type { NamedStep, PracticeTask } from "../../model/page-data.ts";
 import type { Announce } from "../page/announcer.ts";
@@ -83,7 +84,7 @@ export class Task {
   #check(): void {
     const { graph, task } = this.#options;
     const given = this.#list.order();
-    const answer = answerOrder(graph, given, this.#title);
+    const answer = explainOrder(graph, given, this.#title);
     this.#keep({ right: answer.valid && !this.#attempt.shown });
     const written = task.steps.map(({ id }) => id);
     const view = verdictView(verdictOn(answer, given, written, this.#title), answer.valid);

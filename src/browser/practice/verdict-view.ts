@@ -1,5 +1,6 @@
 /** Shows a verdict below the list. */
 import { element } from "../page/element.ts";
+import { toldItem } from "../page/told-item.ts";
 import type { Verdict, VerdictLine } from "./verdict.ts";
 
 /** The focus can be put on it, so that it is read out and reading goes on there. */
@@ -10,10 +11,9 @@ export function verdictView({ headline, detail, lines }: Verdict, right: boolean
   return element("section", { class: kind }, heading, element("p", {}, detail), list);
 }
 
-const lineView = ({ text, critical }: VerdictLine): HTMLLIElement =>
-  element(
-    "li",
+const lineView = ({ critical, ...told }: VerdictLine): HTMLLIElement =>
+  toldItem(
+    told,
     { class: critical ? "is-critical" : undefined },
     critical ? element("strong", {}, "Critical. ") : undefined,
-    text,
   );

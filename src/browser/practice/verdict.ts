@@ -1,9 +1,8 @@
 /** The verdict on an order, in words. */
-import type { OrderAnswer } from "../../engine/procedure/answer-order.ts";
-import { counted, sentence } from "../page/words.ts";
+import type { ExplainedOrder } from "../../engine/procedure/explain-order.ts";
+import { counted, pairWords, sentence, type Told } from "../page/words.ts";
 
-export interface VerdictLine {
-  readonly text: string;
+export interface VerdictLine extends Told {
   readonly critical: boolean;
 }
 
@@ -16,7 +15,7 @@ export interface Verdict {
 
 /** `given` is the order judged, `written` the one of the operation sheet. */
 export function verdictOn(
-  answer: OrderAnswer,
+  answer: ExplainedOrder,
   given: readonly string[],
   written: readonly string[],
   title: (step: string) => string,
@@ -39,23 +38,24 @@ export function verdictOn(
     lines: [
       ...answer.extra.map((step) => line(`“${title(step)}” does not belong to this job`)),
       ...answer.missing.map((step) => line(`“${title(step)}” belongs to this job and was left out`)),
-      ...answer.breaks.map(({ first, then, because, critical }) =>
-        line(`“${title(first)}” comes before “${title(then)}”: ${because}`, critical),
-      ),
+      ...answer.told.map(({ first, then, reasons, critical }) => ({
+        ...pairWords(title(first), title(then), reasons),
+        critical,
+      })),
     ],
   };
 }
 
-const line = (text: string, critical = false): VerdictLine => ({ text: sentence(text), critical });
+const line = (text: string): VerdictLine => ({ text: sentence(text), reasons: [], critical: false });
 
 /** What is amiss, each kind counted. */
-function amissWords({ breaks, extra, missing }: OrderAnswer): string[] {
+function amissWords({ told, extra, missing }: ExplainedOrder): string[] {
   const does = (count: number, one: string, many: string): string =>
     `${counted(count, "step")} ${count === 1 ? one : many}.`;
   return [
     ...(extra.length > 0 ? [does(extra.length, "does not belong here", "do not belong here")] : []),
     ...(missing.length > 0 ? [does(missing.length, "is missing", "are missing")] : []),
-    ...(breaks.length > 0 ? [pairs(breaks.length)] : []),
+    ...(told.length > 0 ? [pairs(told.length)] : []),
   ];
 }
 

@@ -1,9 +1,9 @@
 /** What is said about an answer, in sentences: a row for each kind of question. */
 import type { Remark } from "../../engine/quiz/kind.ts";
 import type { QuestionKind } from "../../engine/quiz/kinds.ts";
-import { capital, sentence } from "../page/words.ts";
+import { capital, pairWords, sentence, type Told } from "../page/words.ts";
 
-type Say = (remark: Remark) => string;
+type Say = (remark: Remark) => string | Told;
 
 /** An option is often a sentence, and brings its full stop with it. */
 const quoted = ({ about: [text = ""] }: Remark): string => `“${text}”${/[.!?…]$/.test(text) ? "" : "."}`;
@@ -26,10 +26,8 @@ const counted: Readonly<Record<Remark["verdict"], Say>> = {
 
 const arranged: Readonly<Record<Remark["verdict"], Say>> = {
   right: () => "This order is right.",
-  wrong: ({ about: [first = "", then], because }) =>
-    then === undefined
-      ? `“${first}” does not belong here.`
-      : sentence(`“${first}” comes before “${then}”: ${because}`),
+  wrong: ({ about: [first = "", then], reasons = [] }) =>
+    then === undefined ? `“${first}” does not belong here.` : pairWords(first, then, reasons),
   missed: (remark) => `Left out: ${quoted(remark)}`,
 };
 
@@ -41,9 +39,12 @@ const rows: Readonly<Record<QuestionKind, Readonly<Record<Remark["verdict"], Say
 };
 
 /** Of a right answer, only what says more than that it is right. */
-export function remarkLines(kind: QuestionKind, remarks: readonly Remark[], right: boolean): string[] {
+export function remarkLines(kind: QuestionKind, remarks: readonly Remark[], right: boolean): Told[] {
   const telling = remarks.filter(({ because }) => !right || because !== "" || kind === "number");
-  return telling.map((remark) => rows[kind][remark.verdict](remark));
+  return telling.map((remark) => {
+    const said = rows[kind][remark.verdict](remark);
+    return typeof said === "string" ? { text: said, reasons: [] } : said;
+  });
 }
 
 /** The verdict on a question in one line. */

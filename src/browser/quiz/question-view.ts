@@ -3,9 +3,11 @@ import { kindOf } from "../../engine/quiz/kinds.ts";
 import { type Mark, remarksOn } from "../../engine/quiz/score.ts";
 import type { QuizItem } from "../../model/page-data.ts";
 import { button, element } from "../page/element.ts";
+import { toldItem } from "../page/told-item.ts";
 import { remarkLines, verdictWords } from "./feedback-words.ts";
 import type { Field } from "./fields/field.ts";
 import { type FieldPlace, fieldOf } from "./fields/fields.ts";
+import { rightOrder } from "./right-order.ts";
 
 export interface QuestionOptions extends FieldPlace {
   readonly item: QuizItem;
@@ -41,7 +43,8 @@ export class QuestionView {
   tell(mark: Mark): void {
     this.#close(true);
     const { question, see } = this.item;
-    const lines = remarkLines(question.kind, remarksOn(question, this.field.read()), mark.right);
+    const answer = this.field.read();
+    const lines = remarkLines(question.kind, remarksOn(question, answer), mark.right);
     const again =
       see === undefined
         ? undefined
@@ -52,7 +55,8 @@ export class QuestionView {
         { class: mark.right ? "is-right" : "is-wrong", tabindex: "-1" },
         element("strong", {}, verdictWords(mark)),
       ),
-      ...(lines.length === 0 ? [] : [element("ul", {}, ...lines.map((line) => element("li", {}, line)))]),
+      ...(lines.length === 0 ? [] : [element("ul", {}, ...lines.map((line) => toldItem(line)))]),
+      ...(mark.right || question.kind !== "arrange" ? [] : rightOrder(question, answer)),
       element("p", {}, question.why),
       ...(again === undefined ? [] : [again]),
     );

@@ -1,4 +1,5 @@
-import { answerOrder, type OrderAnswer, repeatedSteps } from "../procedure/answer-order.ts";
+import { type OrderAnswer, repeatedSteps } from "../procedure/answer-order.ts";
+import { type ExplainedOrder, explainOrder } from "../procedure/explain-order.ts";
 import { graphOf } from "../procedure/graph.ts";
 import type { Precedence } from "../procedure/precedence.ts";
 import {
@@ -54,11 +55,15 @@ export const arrange: Kind<ArrangeQuestion, readonly string[]> = {
   },
 };
 
-function orderAnswer({ steps, precedence }: ArrangeQuestion, given: readonly string[]): OrderAnswer {
+/** What there is to tell of an order of the steps. Throws a RangeError where a step is given twice. */
+export function orderAnswer(
+  { steps, precedence }: ArrangeQuestion,
+  given: readonly string[],
+): ExplainedOrder {
   const { graph } = graphOf(precedence);
   if (graph === null) throw new RangeError("the steps to arrange have no right order");
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
-  return answerOrder(graph, given, (step) => titles.get(step) ?? step);
+  return explainOrder(graph, given, (step) => titles.get(step) ?? step);
 }
 
 /** `score` of the order answer as an exact fraction. */
@@ -67,7 +72,7 @@ function creditFor({ moves, worst }: OrderAnswer): Ratio {
   return ratio(Math.max(0, worst - moves), worst);
 }
 
-function orderRemarks({ steps }: ArrangeQuestion, order: OrderAnswer): Remark[] {
+function orderRemarks({ steps }: ArrangeQuestion, order: ExplainedOrder): Remark[] {
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
   const title = (step: string): string => titles.get(step) ?? step;
   const remark = (verdict: Remark["verdict"], ids: readonly string[], because: string): Remark => ({
@@ -77,7 +82,10 @@ function orderRemarks({ steps }: ArrangeQuestion, order: OrderAnswer): Remark[] 
   });
   if (order.valid) return [remark("right", order.fixed, "")];
   return [
-    ...order.breaks.map(({ first, then, because }) => remark("wrong", [first, then], because)),
+    ...order.told.map(({ first, then, reasons }) => ({
+      ...remark("wrong", [first, then], reasons.join("; ")),
+      reasons,
+    })),
     ...order.missing.map((step) => remark("missed", [step], "")),
     ...order.extra.map((step) => remark("wrong", [step], "")),
   ];

@@ -41,6 +41,8 @@ export interface Remark {
   readonly about: readonly string[];
   /** The reason, or "". */
   readonly because: string;
+  /** Where there may be several reasons: each by itself. */
+  readonly reasons?: readonly string[];
 }
 
 export type QuestionCode =

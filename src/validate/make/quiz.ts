@@ -1,5 +1,5 @@
 import { graphOfProcedure } from "../../engine/procedure/graph-of-procedure.ts";
-import { restrict } from "../../engine/procedure/restrict.ts";
+import { restrictForAnswers } from "../../engine/procedure/restrict-for-answers.ts";
 import type { Question, QuestionKind } from "../../engine/quiz/kinds.ts";
 import { readTolerance } from "../../engine/quiz/tolerance.ts";
 import { parseQuantity } from "../../engine/workshop/quantity.ts";
@@ -90,7 +90,7 @@ function makeArrange(data: DataOf<"arrange">, making: Making): Question | undefi
   const isSound = unknown.length === 0 && titles.size === procedure.steps.length;
   const graph = isSound ? graphOfProcedure(procedure).graph : null;
   if (graph === null) return undefined;
-  const precedence = restrict(graph, data.steps, (id) => titles.get(id) ?? id);
+  const precedence = restrictForAnswers(graph, data.steps, (id) => titles.get(id) ?? id);
   return {
     ...asked(data),
     kind: "arrange",

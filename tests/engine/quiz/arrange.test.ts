@@ -103,8 +103,18 @@ describe("reading an order", () => {
 test("remarks name steps by their titles, with the reason", () => {
   const question = order("q", "abcd", ["ab", "bc"]);
   expect(arrange.remarks(question, [..."cbax"])).toEqual([
-    { verdict: "wrong", about: ["Step a", "Step b"], because: "a opens the way to b" },
-    { verdict: "wrong", about: ["Step b", "Step c"], because: "b opens the way to c" },
+    {
+      verdict: "wrong",
+      about: ["Step a", "Step b"],
+      because: "a opens the way to b",
+      reasons: ["a opens the way to b"],
+    },
+    {
+      verdict: "wrong",
+      about: ["Step b", "Step c"],
+      because: "b opens the way to c",
+      reasons: ["b opens the way to c"],
+    },
     { verdict: "missed", about: ["Step d"], because: "" },
     { verdict: "wrong", about: ["x"], because: "" },
   ]);
