@@ -1,20 +1,31 @@
 import { reportJson } from "../report/json.ts";
 import { reportText } from "../report/text.ts";
-import { type Command, contentOption, jsonOption, printJson } from "./command.ts";
+import { type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
 import { checkContent, contentFolder, hasErrors, painter } from "./content.ts";
+import { countsText } from "./counts.ts";
 
 export const check: Command = {
   name: "check",
   summary: "validates content: every fault at once, with its place and what to do",
-  usage: "[--content DIR] [--json]",
-  options: { content: contentOption, json: jsonOption },
+  usage: "[--content DIR] [--counts | --json]",
+  options: {
+    content: contentOption,
+    counts: {
+      type: "boolean",
+      help: "print a line for each sound module: steps, width, height, right orders and the chance to hit one by lot",
+    },
+    json: jsonOption,
+  },
   run(call, output) {
-    const { diagnostics, texts } = checkContent(contentFolder(call));
+    if (call.flag("json") && call.flag("counts"))
+      throw new WrongCall("--counts is for people; for a program there is order --module ID --count --json.");
+    const { content, diagnostics, texts } = checkContent(contentFolder(call));
     if (call.flag("json")) printJson(output, reportJson(diagnostics));
     else {
       const text = `${reportText(diagnostics, texts, painter(process.stderr))}\n`;
       if (hasErrors(diagnostics)) output.err(text);
       else output.out(text);
+      if (call.flag("counts")) output.out(`\n${countsText(content, diagnostics)}\n`);
     }
     return hasErrors(diagnostics) ? 1 : 0;
   },

@@ -35,7 +35,7 @@ export function oddsWords(part: bigint, whole: bigint): string {
 }
 
 /** Digits in threes, or two figures and a power of ten from ten million on. */
-function grouped(value: bigint): string {
+export function grouped(value: bigint): string {
   const digits = String(value);
   if (digits.length <= 7) return value.toLocaleString("en");
   const rounded = String((BigInt(digits.slice(0, 3)) + 5n) / 10n);

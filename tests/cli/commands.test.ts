@@ -100,8 +100,8 @@ describe("check", () => {
   test("faulty content: a code frame on standard error, 1", async () => {
     const { code, out, err } = await call("check", "--content", faulty());
     expect([code, out]).toEqual([1, ""]);
-    expect(err).toContain("modules/box/module.md:50:9  error unknown-target");
-    expect(err).toMatch(/50 \| remove: whel\n\s+\| {9}\^/);
+    expect(err).toContain("modules/box/module.md:52:9  error unknown-target");
+    expect(err).toMatch(/52 \| remove: whel\n\s+\| {9}\^/);
     expect(err).toMatch(/\d+ errors?, 0 warnings\n$/);
   });
 
@@ -116,7 +116,7 @@ describe("check", () => {
           code: "unknown-target",
           severity: "error",
           file: "modules/box/module.md",
-          line: 50,
+          line: 52,
           column: 9,
           message: expect.stringContaining('the nearest known is "wheel"'),
         },

@@ -91,14 +91,17 @@ describe.each(practised.map((view) => [view.module.id, view] as const))("the pra
   const page = practicePage(view, book);
   const { practices } = dataOf<PracticeData>(page);
 
-  test("gives the steps of each phase in alphabetical order", () => {
+  test("gives the steps of each job, with those mixed in, in alphabetical order", () => {
     for (const task of practices) {
       const section = page.slice(page.indexOf(`data-practice="${task.id}"`));
       const shown = [
         ...section.slice(0, section.indexOf("</section>")).matchAll(/<li>.*?<\/span>(.*?)<\/li>/g),
       ].map(([, title]) => title);
-      const titles = task.steps.map(({ title }) => title).sort(new Intl.Collator("en").compare);
+      const all = [...task.steps, ...task.mixedIn];
+      const titles = all.map(({ title }) => title).sort(new Intl.Collator("en").compare);
       expect(shown.map((title) => readable(title!))).toEqual(titles.map(escaped));
+      const says = section.slice(0, section.indexOf("</section>")).includes("Some may not belong");
+      expect(says).toBe(task.mixedIn.length > 0);
     }
   });
 });
