@@ -2,7 +2,7 @@
 import type { ModuleCard } from "../src/model/site.ts";
 
 export interface ModulePage {
-  readonly kind: "bench" | "practice" | "dry-run" | "quiz";
+  readonly kind: "order" | "bench" | "practice" | "dry-run" | "quiz";
   readonly name: string;
   /** What one does there. */
   readonly phrase: string;
@@ -15,6 +15,12 @@ export const modulePages: readonly ModulePage[] = [
     name: "Bench",
     phrase: "At the bench, a step at a time",
     has: ({ steps }) => steps.length > 0,
+  },
+  {
+    kind: "order",
+    name: "Order",
+    phrase: "What must come before what",
+    has: ({ steps }) => steps.length > 1,
   },
   {
     kind: "practice",

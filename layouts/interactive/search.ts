@@ -7,6 +7,7 @@ import { type Html, html } from "../html.ts";
 
 const kindNames: SearchPageData["kinds"] = {
   module: "module",
+  order: "order of steps",
   bench: "bench view",
   practice: "practice",
   "dry-run": "dry run",

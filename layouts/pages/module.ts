@@ -1,6 +1,6 @@
 /** The operation sheet of a module: everything from the title block to the sources on one page. */
 
-import type { Address } from "../../src/model/address.ts";
+import { type Address, linkTo } from "../../src/model/address.ts";
 import { anchorOf } from "../../src/model/link.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
@@ -19,8 +19,6 @@ import { work } from "../components/work.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
 import { divide } from "../phases.ts";
-import { drawing } from "../precedence/drawing.ts";
-import { precedenceWords } from "../precedence/words.ts";
 
 export function modulePage(view: ModuleView, book: Book): string {
   const { module } = view;
@@ -45,7 +43,7 @@ function body(view: ModuleView, book: Book, from: Address): Html {
     sections.map((each) => plainSection(each, anchorOf(each), module.path, book, from));
   return html`<div class="opening">
 ${atAGlance(view, book, from)}${plain(introduction)}</div>
-${safety(view, book, from)}${beforeWork(view, book, from)}${group("Tools and substances", "s_supplies", [tools(view, book, from), substances(view, book, from)])}${group("Parts and fasteners", "s_parts", [fasteners(module.procedure), parts(module.procedure)])}${plain(before)}${phases.length === 0 ? undefined : orderOfWork(phases)}${sessions(view, book.site.programme.session)}${work(phases, { view, book, from, numbers })}${afterWork(module)}${plain(after)}${precedence(view)}${sources(module.sources)}`;
+${safety(view, book, from)}${beforeWork(view, book, from)}${group("Tools and substances", "s_supplies", [tools(view, book, from), substances(view, book, from)])}${group("Parts and fasteners", "s_parts", [fasteners(module.procedure), parts(module.procedure)])}${plain(before)}${phases.length === 0 ? undefined : orderOfWork(phases, orderLink(view, from))}${sessions(view, book.site.programme.session)}${work(phases, { view, book, from, numbers })}${afterWork(module)}${plain(after)}${sources(module.sources)}`;
 }
 
 /** A section of the sheet; nothing where all that would stand in it is missing. */
@@ -57,15 +55,8 @@ ${content}</section>
 `;
 }
 
-function precedence(view: ModuleView): Html | undefined {
-  if (view.precedence.pairs.length === 0) return undefined;
-  return html`<section class="group precedence" aria-labelledby="s_precedence">
-<h2 id="s_precedence">What must come before what</h2>
-<p>A line leads from a step to one that can only come after it. A heavy line with an alert mark is critical; so is a step in a heavy box. Steps not joined by any way of lines may change places.</p>
-${drawing(view)}
-${precedenceWords(view)}
-</section>
-`;
+function orderLink({ card }: ModuleView, from: Address): string | undefined {
+  return card.steps.length > 1 ? linkTo(from, { kind: "order", id: card.id }) : undefined;
 }
 
 function sources(list: readonly string[]): Html | undefined {

@@ -1,62 +1,79 @@
-/** The precedence graph drawn: boxes that lead to their steps, lines that say what must come first. */
+/** The precedence graph drawn: boxes that lead to their steps, lines that say what must come first, phases as bands. */
+import { type Address, linkTo } from "../../src/model/address.ts";
 import type { ModuleView, StepView } from "../../src/model/site.ts";
-import { type Html, html, raw } from "../html.ts";
-import { layOut, type PlacedEdge, type Spacing } from "./layout.ts";
+import { attribute, type Html, html, join } from "../html.ts";
+import { listed } from "../words.ts";
+import { bandTitle } from "./band-title.ts";
+import { bandsOf } from "./bands.ts";
+import { layOut, type PlacedBand, type Point, type Spacing } from "./layout.ts";
+import { markers } from "./marks.ts";
+import { linesOf, pathThrough } from "./strokes.ts";
 import { wrap } from "./wrap.ts";
 
-const spacing: Spacing = { nodeWidth: 176, nodeHeight: 40, gapX: 14, gapY: 30, lineWidth: 6 };
+const box = { width: 200, height: 44 };
+/** Above the first row there is room for the band's title and, below that, for the marks of lines that end there. */
+const spacing: Spacing = {
+  ...{ nodeWidth: box.width, nodeHeight: box.height, gapX: 14, gapY: 28, lineWidth: 6, most: 4 },
+  ...{ bandTop: 50, bandBottom: 16 },
+};
 /** Characters of the box's small type that fit on one of its two lines. */
-const lineLength = 21;
-const margin = 4;
+const lineLength = 22;
+const margin = 6;
 
-/** Undefined where no two steps are bound. */
-export function drawing(view: ModuleView): Html | undefined {
-  const layout = layOut(view.precedence, spacing);
-  if (layout.nodes.size === 0) return undefined;
+/** Each band is a picture of its own, so that on paper a sheet ends between two of them. */
+export function drawing(view: ModuleView, from: Address): Html {
+  const phases = new Map(view.steps.map(({ step }) => [step.id, step.phase ?? ""]));
+  const bands = bandsOf(view.precedence, (step) => phases.get(step)!);
+  const layout = layOut(bands, view.precedence.pairs, view.swaps, spacing);
+  const strokes = linesOf(layout);
   const width = layout.width + 2 * margin;
-  const height = layout.height + 2 * margin;
-  const boxes = view.steps.flatMap((step) => {
-    const at = layout.nodes.get(step.step.id);
-    return at === undefined
-      ? []
-      : [box(step, at.x + margin - spacing.nodeWidth / 2, at.y + margin - spacing.nodeHeight / 2)];
-  });
+  const steps = new Map(view.steps.map((step) => [step.step.id, step]));
+  const draw = ({ band, top, height }: PlacedBand, index: number) => html`<div class="band">
+${title(bandTitle(band, bands, view.module))}<svg role="group" width="${width}" height="${height}" viewBox="${-margin} ${top} ${width} ${height}">
+<title>${stepsIn(band.steps, steps)}</title>
+<desc>${leads(band.steps, view, steps)}</desc>
+${index === 0 ? markers : undefined}${strokes[index]!.map(({ kind, points }) => html`<path${attribute("class", kind)} d="${pathThrough(points)}"/>\n`)}${band.steps.map((step) => boxAt(layout.nodes.get(step)!, steps.get(step)!, linkTo(from, { kind: "module", id: view.module.id, at: step })))}</svg>
+</div>
+`;
   return html`<div class="drawing" role="group" aria-label="Drawing of what must come before what" tabindex="0">
-<svg width="${width}" height="${height}" viewBox="0 0 ${width} ${height}">
-${markers}
-${layout.edges.map(line)}${boxes}</svg>
-</div>`;
-}
-
-/** The critical mark is a triangle with an exclamation mark, so that colour and weight are not all that tells. */
-const markers = raw(`<defs>
-<marker id="s_arrow" viewBox="0 0 8 8" refX="7.5" refY="4" markerWidth="8" markerHeight="8" markerUnits="userSpaceOnUse" orient="90"><path d="M0 .5 8 4 0 7.5z"/></marker>
-<marker id="s_alert" class="critical" viewBox="0 0 20 20" refX="10" refY="18.5" markerWidth="20" markerHeight="20" markerUnits="userSpaceOnUse"><path d="M.5 1.5h19L10 18.5z"/><path class="mark" d="M9 3.5h2l-.3 5.5H9.3zM9 10.5h2v2H9z"/></marker>
-</defs>`);
-
-/** Relative places, which are alike from line to line, compress better. */
-function line({ pair, points }: PlacedEdge): Html {
-  const half = spacing.nodeHeight / 2;
-  const last = points.length - 1;
-  const { gapY, nodeHeight } = spacing;
-  let path = `M${points[0]!.x + margin} ${points[0]!.y + margin + half}`;
-  for (const [i, { x }] of points.slice(1).entries()) {
-    const across = x - points[i]!.x;
-    path += across === 0 ? `v${gapY}` : `c0 ${gapY / 2} ${across} ${gapY / 2} ${across} ${gapY}`;
-    if (i + 1 < last) path += `v${nodeHeight}`;
-  }
-  return html`<path${pair.critical ? html` class="critical"` : undefined} d="${path}"/>\n`;
-}
-
-/** Spaces stand between the texts, because what a link is called is read from them. */
-function box({ step, number }: StepView, x: number, y: number): Html {
-  const lines = wrap(step.title, lineLength, 2);
-  const isCut = lines.join(" ") !== step.title;
-  return html`<a href="#${step.id}" transform="translate(${x} ${y})">${isCut ? html`<title>${number} ${step.title}</title>` : undefined}<rect${step.critical ? html` class="critical"` : undefined} width="176" height="40"/><text class="number" x="17" y="27">${number} </text>${label(lines)}</a>
+<div class="bands">
+${layout.bands.map(draw)}</div>
+</div>
 `;
 }
 
+const title = (text: string | undefined): Html | undefined =>
+  text === undefined ? undefined : html`<h3>${text}</h3>\n`;
+
+type Steps = ReadonlyMap<string, StepView>;
+
+const numbered = (ids: readonly string[], steps: Steps): string =>
+  listed(ids.map((id) => String(steps.get(id)!.number)));
+
+const stepsIn = (ids: readonly string[], steps: Steps): string =>
+  `${ids.length === 1 ? "Step" : "Steps"} ${numbered(ids, steps)}`;
+
+/** What the lines say that begin at these steps. */
+function leads(ids: readonly string[], { precedence }: ModuleView, steps: Steps): Html {
+  const sentences = ids.map((id) => {
+    const thens = precedence.pairs.filter(({ first }) => first === id).map(({ then }) => then);
+    return thens.length > 0 && `${steps.get(id)!.number} leads to ${numbered(thens, steps)}.`;
+  });
+  return join(sentences.some(Boolean) ? sentences : ["No line begins here."], " ");
+}
+
+/** Spaces stand between the texts, because what a link is called is read from them. */
+function boxAt({ x, y, half }: Point, { step, number }: StepView, href: string): Html {
+  const lines = wrap(step.title, lineLength, 2);
+  const name = lines.join(" ") === step.title && !step.critical ? undefined : fullName(step, number);
+  return html`<a href="${href}" transform="translate(${x - box.width / 2} ${y - half})">${name}<rect${attribute("class", step.critical && "critical")} width="${box.width}" height="${box.height}"/><text class="number" x="19" y="29">${number} </text>${label(lines)}</a>
+`;
+}
+
+const fullName = ({ title, critical }: StepView["step"], number: number): Html =>
+  html`<title>${number} ${title}${critical ? " (critical)" : undefined}</title>`;
+
 function label([first = "", second]: readonly string[]): Html {
-  if (second === undefined) return html`<text x="36" y="24">${first}</text>`;
-  return html`<text x="36" y="17">${first} <tspan x="36" dy="14">${second}</tspan></text>`;
+  if (second === undefined) return html`<text x="40" y="27">${first}</text>`;
+  return html`<text x="40" y="19">${first} <tspan x="40" dy="16">${second}</tspan></text>`;
 }

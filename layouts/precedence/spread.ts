@@ -2,11 +2,20 @@
 
 /**
  * The centres, in the given order, at least `gap` apart edge to edge, with the least sum of squared distances from
- * `wanted`: isotonic regression by pooling adjacent violators (Barlow and others 1972), after the widths are taken off. O(n).
+ * `wanted`: isotonic regression by pooling adjacent violators (Barlow and others 1972), after the widths are taken off. What
+ * would stand further than `reach` from 0 at its outer edge is moved in, which is the least sum within these bounds too;
+ * `reach` must leave room for all. O(n).
  */
-export function spread(wanted: readonly number[], widths: readonly number[], gap: number): number[] {
-  if (wanted.length === 1) return [wanted[0]!];
+export function spread(
+  wanted: readonly number[],
+  widths: readonly number[],
+  gap: number,
+  reach = Number.POSITIVE_INFINITY,
+): number[] {
+  if (wanted.length === 0) return [];
   const offsets = offsetsOf(widths, gap);
+  const least = widths[0]! / 2 - reach;
+  const most = reach - widths.at(-1)! / 2 - offsets.at(-1)!;
   const pools: Pool[] = [];
   for (let i = 0; i < wanted.length; i++) {
     let pool = { sum: wanted[i]! - offsets[i]!, count: 1 };
@@ -22,7 +31,8 @@ export function spread(wanted: readonly number[], widths: readonly number[], gap
   }
   const places: number[] = [];
   for (const pool of pools)
-    for (let n = 0; n < pool.count; n++) places.push(mean(pool) + offsets[places.length]!);
+    for (let n = 0; n < pool.count; n++)
+      places.push(Math.max(least, Math.min(most, mean(pool))) + offsets[places.length]!);
   return places;
 }
 

@@ -1,29 +1,65 @@
-/** The precedence graph in words: for each step those that must come before it; then the steps that are free. */
+/** The precedence graph in words: for each step, by phase, what must come before it and why; what may be swapped; what is free. */
+import { type Address, linkTo } from "../../src/model/address.ts";
 import type { ModuleView, StepView } from "../../src/model/site.ts";
 import { type Html, html, join } from "../html.ts";
-import { counted } from "../words.ts";
+import { capital, sentence } from "../words.ts";
+import { bandTitle } from "./band-title.ts";
+import { bandsOf } from "./bands.ts";
 
-export function precedenceWords(view: ModuleView): Html {
-  const numbers = new Map(view.steps.map(({ step, number }) => [step.id, number]));
-  const bound = view.steps.filter((step) => step.needs.length > 0);
-  const firsts = new Set(view.precedence.pairs.map((pair) => pair.first));
-  const free = view.steps.filter(({ step, needs }) => needs.length === 0 && !firsts.has(step.id));
-  return html`<p>${counted(view.precedence.pairs.length, "pair")} of steps ${view.precedence.pairs.length === 1 ? "is" : "are"} bound directly; the reasons<span class="on-paper"> of the critical ones</span> stand at the steps themselves. “Critical” means that the wrong way round ruins something or hurts someone.</p>
-<ul class="precedence-words">
-${bound.map((step) => html`<li>${link(step)} comes after ${afterWords(step, numbers)}.</li>\n`)}${freeWords(free)}</ul>`;
+export function precedenceWords(view: ModuleView, from: Address): Html {
+  const steps = new Map(view.steps.map((step) => [step.step.id, step]));
+  const bands = bandsOf(view.precedence, (id) => steps.get(id)!.step.phase ?? "");
+  const firsts = new Set(view.precedence.pairs.map(({ first }) => first));
+  const link = (id: string, text: string | number) =>
+    html`<a href="${linkTo(from, { kind: "module", id: view.module.id, at: id })}">${text}</a>`;
+  const words = (id: string) => stepWords(steps.get(id)!, { view, firsts, steps, link });
+  return html`${bands.map((band) => {
+    const title = bandTitle(band, bands, view.module);
+    return html`${title === undefined ? undefined : html`<h3>${title}</h3>\n`}<ul class="precedence-words">
+${band.steps.map(words)}</ul>
+`;
+  })}`;
 }
 
-function afterWords({ needs }: StepView, numbers: ReadonlyMap<string, number>): Html {
-  const items = needs.map(
-    ({ first, critical }) =>
-      html`<a href="#${first}">${numbers.get(first)}</a>${critical ? html` <strong>(critical)</strong>` : undefined}`,
+interface Page {
+  readonly view: ModuleView;
+  /** Steps that something has to wait for. */
+  readonly firsts: ReadonlySet<string>;
+  readonly steps: ReadonlyMap<string, StepView>;
+  readonly link: (id: string, text: string | number) => Html;
+}
+
+function stepWords(step: StepView, page: Page): Html {
+  const { id, title, critical } = step.step;
+  const swaps = page.view.swaps.filter(({ first, then }) => first === id || then === id);
+  const reasons = [
+    ...step.needs.map((pair) => {
+      const mark = pair.critical ? html` <strong>(critical)</strong>` : undefined;
+      return html`<li>after ${numberOf(pair.first, page)}${mark}: ${reasonWords(pair.because)}</li>\n`;
+    }),
+    ...swaps.map(({ first, then, because }) => {
+      const other = numberOf(first === id ? then : first, page);
+      return html`<li>may change places with ${other}: ${reasonWords([because])}</li>\n`;
+    }),
+  ];
+  const mark = critical ? html` <strong>(a critical step)</strong>` : undefined;
+  const free = step.needs.length > 0 ? undefined : freeWords(page.firsts.has(id));
+  return html`<li>${page.link(id, `${step.number} ${title}`)}${mark}${free}${
+    reasons.length === 0
+      ? undefined
+      : html`
+<ul>${reasons}</ul>`
+  }</li>
+`;
+}
+
+const freeWords = (isFirst: boolean): string =>
+  isFirst ? ": waits for no other step" : ": free, at any time";
+
+const numberOf = (id: string, { link, steps }: Page): Html => link(id, steps.get(id)!.number);
+
+const reasonWords = (because: readonly string[]): Html =>
+  join(
+    because.map((reason, index) => sentence(index === 0 ? reason : capital(reason))),
+    " ",
   );
-  return items.length < 2 ? html`${items}` : html`${join(items.slice(0, -1), ", ")} and ${items.at(-1)}`;
-}
-
-function freeWords(free: readonly StepView[]): Html | undefined {
-  if (free.length === 0) return undefined;
-  return html`<li>Free, at any time: ${join(free.map(link), ", ")}.</li>\n`;
-}
-
-const link = ({ step, number }: StepView) => html`<a href="#${step.id}">${number} ${step.title}</a>`;

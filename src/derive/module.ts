@@ -1,8 +1,10 @@
+import { countOrders, quickDownSetLimit } from "../engine/procedure/count-orders.ts";
 import type { Graph } from "../engine/procedure/graph.ts";
 import { graphOfProcedure } from "../engine/procedure/graph-of-procedure.ts";
 import type { Pair } from "../engine/procedure/precedence.ts";
 import { restrict } from "../engine/procedure/restrict.ts";
 import { planSessions } from "../engine/procedure/sessions/plan-sessions.ts";
+import { swapsOf } from "../engine/procedure/swaps.ts";
 import type { Tray } from "../engine/procedure/tray.ts";
 import { walkOfProcedure } from "../engine/procedure/walk-of-procedure.ts";
 import type { Content, ModuleQuiz } from "../model/content.ts";
@@ -33,6 +35,8 @@ const viewOf = remembered(
       names: namesOf(module, quiz, source),
       steps: steps.map((step, index) => stepView(step, index, trays[index]!, precedence.pairs, steps)),
       precedence,
+      swaps: swapsOf(module.procedure, graph),
+      orders: countOrders(graph, quickDownSetLimit),
       practices,
       sessions: steps.some(({ time, wait }) => time > 0 || wait > 0)
         ? planSessions(steps, session)

@@ -2,6 +2,7 @@
 
 export const pageKinds = [
   "module",
+  "order",
   "bench",
   "practice",
   "dry-run",
@@ -23,6 +24,7 @@ export interface Address {
 
 const folders: Record<PageKind, (id: string) => string> = {
   module: (id) => `modules/${id}/`,
+  order: (id) => `modules/${id}/order/`,
   bench: (id) => `modules/${id}/bench/`,
   practice: (id) => `modules/${id}/practice/`,
   "dry-run": (id) => `modules/${id}/dry-run/`,

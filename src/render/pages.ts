@@ -10,6 +10,7 @@ import { aboutPage } from "../../layouts/pages/about.ts";
 import { homePage } from "../../layouts/pages/home.ts";
 import { modulePage } from "../../layouts/pages/module.ts";
 import { modulesPage } from "../../layouts/pages/modules.ts";
+import { orderPage } from "../../layouts/pages/order.ts";
 import { sheetPage } from "../../layouts/pages/sheet.ts";
 import { sheetListPage, sheetLists } from "../../layouts/pages/sheets.ts";
 import { type Address, fileOf } from "../model/address.ts";
@@ -19,6 +20,7 @@ import type { Page, PageGroup } from "./eleventy.ts";
 type MakeModulePage = (view: ModuleView, book: Book) => string;
 
 const makers: Readonly<Record<ModulePage["kind"], MakeModulePage>> = {
+  order: orderPage,
   bench: benchPage,
   practice: practicePage,
   "dry-run": dryRunPage,

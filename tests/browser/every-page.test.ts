@@ -10,7 +10,7 @@ const siteDir = inject("siteDir");
 
 test("the demo has pages of every kind", () => {
   const kinds = new Set(pages.map(({ kind }) => kind));
-  const wanted = ["module", "bench", "practice", "dry-run", "quiz", "tool", "substance", "hazard"];
+  const wanted = ["module", "order", "bench", "practice", "dry-run", "quiz", "tool", "substance", "hazard"];
   const alone = ["", "modules/", "tools/", "substances/", "hazards/", "search/", "about/"].map(
     (path) => `plain ${path}`,
   );

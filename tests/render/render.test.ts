@@ -45,6 +45,7 @@ test("every page, picture and pictogram is written", () => {
       "modules",
       "modules/mill",
       "modules/mill/bench",
+      "modules/mill/order",
       "modules/mill/dry-run",
       "modules/mill/practice",
       "search",
