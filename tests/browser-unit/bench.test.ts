@@ -25,7 +25,8 @@ describe("keys turn the page", () => {
     [" ", end, 1],
     [" ", top, 0],
     ["ArrowDown", end, 0],
-    ["Enter", end, 0],
+    ["Enter", end, 1],
+    ["Enter", middle, 0],
   ])("%s, %j", (key, scrolled, turn) => {
     expect(turnOf(press(key), scrolled)).toBe(turn);
   });

@@ -47,6 +47,42 @@ test("the place and what is ticked off are kept", async () => {
   expect(await page.getByRole("checkbox", { name: "Done" }).isChecked()).toBe(true);
 });
 
+test("what was kept is told on coming back, with a way to the beginning; starting over is asked twice", async () => {
+  const { page, troubles } = await visitor.open(bench.path, phone);
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowRight");
+  await page.getByRole("checkbox", { name: "Done" }).check();
+  await page.goto(page.url().split("#")[0]!);
+  await page.reload();
+  const note = page.getByText(/You were here, at step 2 of/);
+  expect(await note.isVisible()).toBe(true);
+  expect(await axeViolations(page)).toEqual([]);
+  await page.getByRole("link", { name: "To the beginning" }).click();
+  expect(await visibleSteps(page)).toEqual([]);
+  expect(await note.count()).toBe(0);
+  const over = page.getByRole("button", { name: "Start over with another machine" });
+  await over.click();
+  await page.getByRole("button", { name: "No, leave it" }).click();
+  expect(await over.isVisible()).toBe(true);
+  await over.click();
+  await page.getByRole("button", { name: "Yes, start over" }).click();
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowRight");
+  expect(await page.getByRole("checkbox", { name: "Done" }).isChecked()).toBe(false);
+  expect(troubles).toEqual([]);
+});
+
+test("a foot switch that sends Enter comes to the next step, not past what is below", async () => {
+  const { page } = await visitor.open(bench.path, phone);
+  await page.keyboard.press("ArrowRight");
+  const [first] = await visibleSteps(page);
+  await page.keyboard.press("Enter");
+  expect(await visibleSteps(page)).toEqual([first]);
+  for (let press = 0; press < 40 && (await visibleSteps(page))[0] === first; press++)
+    await page.keyboard.press("Enter");
+  expect(await visibleSteps(page)).not.toEqual([first]);
+});
+
 test("targets are big enough for dirty hands", async () => {
   const { page } = await visitor.open(bench.path, phone);
   for (const name of ["Next", "Back"]) {

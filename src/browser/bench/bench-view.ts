@@ -2,10 +2,12 @@
 import { replaceAddress } from "../page/address.ts";
 import { element, goTo } from "../page/element.ts";
 import type { Store } from "../page/store.ts";
+import { capital } from "../page/words.ts";
 import { Bar } from "./bar.ts";
 import { type Card, cardsOf, cardWith } from "./cards.ts";
-import { turnOf } from "./keys.ts";
+import { keyWords, turnOf } from "./keys.ts";
 import { keepPlace, type Place, readPlace } from "./place.ts";
+import { startOver } from "./start-over.ts";
 import { foldTrays } from "./tray-fold.ts";
 
 export class BenchView {
@@ -14,6 +16,7 @@ export class BenchView {
   readonly #cards: readonly Card[];
   readonly #bar: Bar;
   readonly #left = element("div", { class: "bench-left" });
+  readonly #note = element("p", { class: "bench-note" });
   #place: Place;
 
   constructor(page: HTMLElement, store: Store) {
@@ -24,11 +27,30 @@ export class BenchView {
     this.#bar = new Bar({ turn: (by) => this.#turn(by), tick: (done) => this.#tick(done) });
     page.append(this.#bar.element);
     this.#cards.at(-1)!.main.prepend(this.#left);
+    this.#cards.at(-1)!.main.append(startOver(() => this.#startOver()));
+    this.#cards[0]!.main.prepend(
+      element("p", { class: "small" }, keyWords),
+      startOver(() => this.#startOver()),
+    );
     page.classList.add("is-turned");
     foldTrays(page);
     addEventListener("hashchange", () => this.#follow());
     document.addEventListener("keydown", (event) => this.#press(event));
-    this.#show(this.#startingCard());
+    this.#open(this.#startingCard());
+  }
+
+  /** Where one comes back to what was kept, that is said, with a way to the beginning. */
+  #open(at: number): void {
+    this.#show(at);
+    if (at === 0 || this.#hash() !== "") return;
+    const first = element("a", { href: `#${this.#cards[0]!.id}` }, "To the beginning");
+    this.#note.replaceChildren(`You were here, at ${this.#words(at)}. `, first);
+    this.#page.prepend(this.#note);
+  }
+
+  #startOver(): void {
+    this.#keep({ done: new Set() });
+    this.#turnTo(0);
   }
 
   /** The address goes before what was kept. */
@@ -58,7 +80,10 @@ export class BenchView {
   }
 
   #turn(by: number): void {
-    const next = this.#at() + by;
+    this.#turnTo(this.#at() + by);
+  }
+
+  #turnTo(next: number): void {
     const card = this.#cards[next];
     if (card === undefined) return;
     this.#show(next);
@@ -86,7 +111,14 @@ export class BenchView {
     this.#store.save(keepPlace(this.#place));
   }
 
+  #words(at: number): string {
+    const card = this.#cards[at]!;
+    const steps = this.#cards.filter(({ isStep }) => isStep);
+    return card.isStep ? `step ${steps.indexOf(card) + 1} of ${steps.length}` : `“${card.title}”`;
+  }
+
   #show(at: number): void {
+    this.#note.remove();
     const card = this.#cards[at]!;
     for (const part of this.#cards.flatMap(({ elements }) => elements)) {
       part.classList.toggle("is-away", !card.elements.includes(part));
@@ -95,7 +127,7 @@ export class BenchView {
     this.#page.classList.toggle("is-step", card.isStep);
     const steps = this.#cards.filter(({ isStep }) => isStep);
     this.#bar.show({
-      words: card.isStep ? `Step ${steps.indexOf(card) + 1} of ${steps.length}` : card.title,
+      words: card.isStep ? capital(this.#words(at)) : card.title,
       isFirst: at === 0,
       isLast: at === this.#cards.length - 1,
       done: card.isStep ? this.#place.done.has(card.id) : undefined,
@@ -120,14 +152,16 @@ export class BenchView {
     const atEnd = scrollY + innerHeight >= root.scrollHeight - 2;
     const atTop = this.#page.getBoundingClientRect().top >= -2;
     const by = turnOf(event, { atTop, atEnd });
-    if (by === 0) return;
+    if (by === 0 && event.key !== "Enter") return;
     event.preventDefault();
-    this.#turn(by);
+    if (by !== 0) this.#turn(by);
+    // A browser scrolls by the other keys itself.
+    else scrollBy({ top: innerHeight / 2 });
   }
 }
 
-/** A button, link or box takes the space bar for itself; a field takes all keys. */
+/** A button, link or box takes Enter and the space bar for itself; a field takes all keys. */
 function usesKeys(target: Element, key: string): boolean {
   if (target.matches("input:not([type=checkbox]), textarea, select")) return true;
-  return key === " " && target.matches("button, a, input, summary");
+  return (key === " " || key === "Enter") && target.matches("button, a, input, summary");
 }
