@@ -30,7 +30,7 @@ ${choice(data.practices)}${data.practices.map((task) => section(task, programme.
   });
 }
 
-function practiceData({ module, practices }: ModuleView): PracticeData {
+function practiceData({ module, practices, swaps }: ModuleView): PracticeData {
   const titles = new Map(module.procedure.steps.map(({ id, title }) => [id, title]));
   const named = (step: string): NamedStep => ({ id: step, title: titles.get(step) ?? step });
   return {
@@ -42,6 +42,7 @@ function practiceData({ module, practices }: ModuleView): PracticeData {
       steps: graph.steps.map(named),
       mixedIn: mixedIn.map(named),
       precedence: graph,
+      swaps: swaps.filter(({ first, then }) => [first, then].every((step) => graph.steps.includes(step))),
     })),
   };
 }

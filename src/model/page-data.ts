@@ -1,6 +1,7 @@
 /** What a page hands to its script, as the JSON of its data block. */
 import type { PackedProcedure } from "../engine/procedure/packed.ts";
 import type { Precedence } from "../engine/procedure/precedence.ts";
+import type { Swap } from "../engine/procedure/swaps.ts";
 import type { Question } from "../engine/quiz/kinds.ts";
 import type { PageKind } from "./address.ts";
 import type { Mistake } from "./module.ts";
@@ -26,6 +27,8 @@ export interface PracticeTask {
   /** Steps that do not belong to it and are to be left out. */
   readonly mixedIn: readonly NamedStep[];
   readonly precedence: Precedence;
+  /** Pairs of its steps that the author lets change places. */
+  readonly swaps: readonly Swap[];
 }
 
 export interface PracticeData extends Kept {

@@ -42,6 +42,31 @@ describe("the verdict", () => {
     expect(detail).toContain("works just as well");
   });
 
+  test("on one that differs only where the author allows it: which pair, and why", () => {
+    const swaps = [
+      { first: "motor", then: "wash", because: "the works can be washed in or out" },
+      { first: "down", then: "polish", because: "is not asked here" },
+    ];
+    const on = (...given: string[]) => verdictOn(explainOrder(graph!, given), given, steps, title, swaps);
+    expect(on("down", "board", "wash", "motor")).toEqual({
+      headline: "This order is right.",
+      detail:
+        "It differs from the operation sheet only in one pair of steps that may change places, as its author says.",
+      lines: [
+        {
+          text: "“Wash it” before “Take the motor out”: the works can be washed in or out.",
+          reasons: [],
+          critical: false,
+        },
+      ],
+    });
+    // Free of "board" as well, which needs no leave of the author's.
+    const more = on("down", "wash", "board", "motor");
+    expect(more.detail).toMatch(/works just as well.*one pair of steps that may change places/);
+    expect(more.lines).toHaveLength(1);
+    expect(on(...steps).lines).toEqual([]);
+  });
+
   test("names what must come before what, and why, and the fewest moves", () => {
     const { headline, detail, lines } = verdict("down", "motor", "board", "wash");
     expect(headline).toBe("This order is not right yet.");

@@ -1,6 +1,8 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
+import { answerOrder } from "../../src/engine/procedure/answer-order.ts";
 import { mergedReasons } from "../../src/engine/procedure/merged-reasons.ts";
+import { performingGraph } from "../../src/engine/procedure/performing-graph.ts";
 import type { PracticeData } from "../../src/model/page-data.ts";
 import { arrangeByKeys, orderOf } from "./site/arranging.ts";
 import { axeViolations } from "./site/axe.ts";
@@ -69,6 +71,31 @@ test("a right order is told so, and a reload keeps it", async () => {
   expect(troubles).toEqual([]);
 });
 
+test("a right order that only the author's leave makes right is told so, with the reason", async () => {
+  const found = sitePages()
+    .filter(({ kind }) => kind === "practice")
+    .flatMap((page) => pageData<PracticeData>(page).practices.map((task) => ({ page, task })))
+    .find(({ task }) => task.swaps.length > 0)!;
+  const { first, then, because } = found.task.swaps[0]!;
+  const titles = new Map(found.task.steps.map(({ id, title }) => [id, title]));
+  const graph = performingGraph(found.task.precedence);
+  const ids = found.task.steps.map(({ id }) => id);
+  const turned = ids.filter((id) => id !== then).toSpliced(ids.indexOf(first), 0, then);
+  expect(answerOrder(graph, turned).valid).toBe(true);
+  const { page, troubles } = await visitor.open(`${found.page.path}#practice-${found.task.id}`);
+  await arrangeByKeys(
+    page,
+    listOn(page),
+    turned.map((id) => titles.get(id)!),
+  );
+  await pressByKey(page, check(page));
+  expect(await verdict(page).textContent()).toBe("This order is right.");
+  const told = page.getByRole("listitem").filter({ hasText: because });
+  expect(await told.textContent()).toContain(`“${titles.get(then)}” before “${titles.get(first)}”`);
+  expect(await axeViolations(page)).toEqual([]);
+  expect(troubles).toEqual([]);
+});
+
 test("it is done with the pointer too: by the buttons and by the handle", async () => {
   const { page } = await visitor.open(practice.path);
   const [first, second] = await orderOf(listOn(page));
@@ -84,6 +111,61 @@ test("it is done with the pointer too: by the buttons and by the handle", async 
   await page.mouse.up();
   expect((await orderOf(listOn(page))).slice(0, 3)).toContain(second);
   expect((await orderOf(listOn(page)))[0]).toBe(first);
+});
+
+test("a step that does not belong is left out by keys, put back, and counts where it stays in", async () => {
+  const mixed = sitePages()
+    .filter(({ kind }) => kind === "practice")
+    .map((page) => ({ path: page.path, job: pageData<PracticeData>(page).practices[0]! }))
+    .find(({ job }) => job.mixedIn.length > 0)!;
+  const [stray] = mixed.job.mixedIn.map(({ title }) => title);
+  const asked = mixed.job.steps.map(({ title }) => title);
+  const { page, troubles } = await visitor.open(mixed.path);
+  const said = () => page.locator("[aria-live=polite]").textContent();
+  const row = listOn(page).getByRole("listitem").filter({ hasText: stray! });
+  const back = page.getByRole("button", { name: `Put back: ${stray}`, exact: true });
+  expect([...(await orderOf(listOn(page)))].sort()).toEqual([...asked, stray].sort());
+  await tabTo(page, row);
+  await page.keyboard.press("Delete");
+  expect(await hasFocus(back)).toBe(true);
+  expect([...(await orderOf(listOn(page)))].sort()).toEqual([...asked].sort());
+  await expect.poll(said).toContain(`${stray}: not in this job; ${asked.length} steps left in your order`);
+  expect(await axeViolations(page)).toEqual([]);
+  await page.keyboard.press("Enter");
+  expect(await hasFocus(row)).toBe(true);
+  expect((await orderOf(listOn(page))).at(-1)).toBe(stray);
+  await expect.poll(said).toContain(`${stray}: now ${asked.length + 1} of ${asked.length + 1}`);
+  await arrangeByKeys(page, listOn(page), [...asked, stray!]);
+  await pressByKey(page, check(page));
+  expect(await page.getByText(`“${stray}” does not belong to this job.`).count()).toBe(1);
+  expect(await page.getByText("1 step does not belong here. 1 move mends it.").count()).toBe(1);
+  await pressByKey(page, page.getByRole("button", { name: `Leave out: ${stray}`, exact: true }), "Shift+Tab");
+  await pressByKey(page, check(page));
+  expect(await verdict(page).textContent()).toBe("This order is right.");
+  await page.reload();
+  expect(await orderOf(listOn(page))).toEqual(asked);
+  expect(await back.count()).toBe(1);
+  expect(troubles).toEqual([]);
+});
+
+test("a step of the job that was left out is missed, and 'Show me' puts it back in its place", async () => {
+  const mixed = sitePages()
+    .filter(({ kind }) => kind === "practice")
+    .map((page) => ({ path: page.path, job: pageData<PracticeData>(page).practices[0]! }))
+    .find(({ job }) => job.mixedIn.length > 0)!;
+  const [first] = mixed.job.steps.map(({ title }) => title);
+  const { page, troubles } = await visitor.open(mixed.path);
+  await page.getByRole("button", { name: `Leave out: ${first}`, exact: true }).click();
+  await pressByKey(page, check(page));
+  expect(await page.getByText(`“${first}” belongs to this job and was left out.`).count()).toBe(1);
+  await pressByKey(page, page.getByRole("button", { name: "Show me" }));
+  const next = page.getByRole("button", { name: "Next move" });
+  for (let moves = 0; moves < 20 && (await next.isVisible()); moves++) await page.keyboard.press("Enter");
+  console.log(await page.locator("main").innerText(), troubles, await page.evaluate(() => document.activeElement?.outerHTML));
+  expect(await verdict(page).textContent()).toContain("Now the order is right");
+  const titles = [...mixed.job.steps].map(({ title }) => title).sort();
+  expect([...(await orderOf(listOn(page)))].sort()).toEqual(titles);
+  expect(troubles).toEqual([]);
 });
 
 test("every practice of the demo can be begun", async () => {

@@ -87,7 +87,8 @@ export class Task {
     const answer = explainOrder(graph, given, this.#title);
     this.#keep({ right: answer.valid && !this.#attempt.shown });
     const written = task.steps.map(({ id }) => id);
-    const view = verdictView(verdictOn(answer, given, written, this.#title), answer.valid);
+    const verdict = verdictOn(answer, given, written, this.#title, task.swaps);
+    const view = verdictView(verdict, answer.valid);
     if (!answer.valid) view.append(button("Show me", () => this.#showMe(answer)));
     this.#verdict.replaceChildren(view);
     goTo(view.querySelector("h3")!);

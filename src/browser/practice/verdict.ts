@@ -1,6 +1,8 @@
 /** The verdict on an order, in words. */
 import type { ExplainedOrder } from "../../engine/procedure/explain-order.ts";
+import type { Swap } from "../../engine/procedure/swaps.ts";
 import { counted, pairWords, sentence, type Told } from "../page/words.ts";
+import { verdictOnRight } from "./right-order.ts";
 
 export interface VerdictLine extends Told {
   readonly critical: boolean;
@@ -9,24 +11,19 @@ export interface VerdictLine extends Told {
 export interface Verdict {
   readonly headline: string;
   readonly detail: string;
-  /** What must come before what, and why: each pair that is the wrong way round. */
+  /** What must come before what, and why: each pair that is the wrong way round; of a right order, what the author lets be so. */
   readonly lines: readonly VerdictLine[];
 }
 
-/** `given` is the order judged, `written` the one of the operation sheet. */
+/** `given` is the order judged, `written` the one of the operation sheet, `swaps` what the author lets change places in it. */
 export function verdictOn(
   answer: ExplainedOrder,
   given: readonly string[],
   written: readonly string[],
   title: (step: string) => string,
+  swaps: readonly Swap[] = [],
 ): Verdict {
-  if (answer.valid) {
-    const same = given.every((step, place) => step === written[place]);
-    const detail = same
-      ? "It is the order of the operation sheet."
-      : "It is not the order of the operation sheet, and works just as well.";
-    return { headline: "This order is right.", detail, lines: [] };
-  }
+  if (answer.valid) return verdictOnRight(given, written, swaps, title);
   return {
     headline: answer.failedCritical
       ? "Not right, and critical: at the bench it would hurt someone or ruin a part."
