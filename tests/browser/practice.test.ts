@@ -159,9 +159,8 @@ test("a step of the job that was left out is missed, and 'Show me' puts it back 
   await pressByKey(page, check(page));
   expect(await page.getByText(`“${first}” belongs to this job and was left out.`).count()).toBe(1);
   await pressByKey(page, page.getByRole("button", { name: "Show me" }));
-  const next = page.getByRole("button", { name: "Next move" });
+  const next = page.getByRole("button", { name: "Do this move" });
   for (let moves = 0; moves < 20 && (await next.isVisible()); moves++) await page.keyboard.press("Enter");
-  console.log(await page.locator("main").innerText(), troubles, await page.evaluate(() => document.activeElement?.outerHTML));
   expect(await verdict(page).textContent()).toContain("Now the order is right");
   const titles = [...mixed.job.steps].map(({ title }) => title).sort();
   expect([...(await orderOf(listOn(page)))].sort()).toEqual(titles);
