@@ -1,7 +1,10 @@
 import { type OrderAnswer, repeatedSteps } from "../procedure/answer-order.ts";
+import { widthOf } from "../procedure/chains.ts";
 import { type ExplainedOrder, explainOrder } from "../procedure/explain-order.ts";
-import { graphOf } from "../procedure/graph.ts";
+import { type Graph, graphOf } from "../procedure/graph.ts";
 import type { Precedence } from "../procedure/precedence.ts";
+import { type Guess, tally } from "./guess.ts";
+import { longestOrder, ordersByMoves } from "./guess-order.ts";
 import {
   type Asked,
   answered,
@@ -50,24 +53,42 @@ export const arrange: Kind<ArrangeQuestion, readonly string[]> = {
     return answer.length === 0 ? [] : orderRemarks(question, orderAnswer(question, answer));
   },
   problems: problemsOf,
+  guesses: guessesOf,
   shown(question, seed) {
     return startOf(question, seed);
   },
 };
 
-/** What there is to tell of an order of the steps. Throws a RangeError where a step is given twice. */
-export function orderAnswer(
-  { steps, precedence }: ArrangeQuestion,
-  given: readonly string[],
-): ExplainedOrder {
+function graphFor({ precedence }: ArrangeQuestion): Graph {
   const { graph } = graphOf(precedence);
   if (graph === null) throw new RangeError("the steps to arrange have no right order");
+  return graph;
+}
+
+/** Every order equally likely. More steps than a question may have count as one that nobody guesses. */
+function guessesOf(question: ArrangeQuestion): Guess[] {
+  if (question.steps.length > longestOrder) return [{ credit: none, failsCritical: false, ways: 1n }];
+  const graph = graphFor(question);
+  const worst = graph.poset.size - widthOf(graph.poset);
+  return tally(
+    ordersByMoves(graph).map(({ moves, failsCritical, orders }) => ({
+      credit: creditFor({ moves, worst }),
+      failsCritical,
+      ways: BigInt(orders),
+    })),
+  );
+}
+
+/** What there is to tell of an order of the steps. Throws a RangeError where a step is given twice. */
+export function orderAnswer(question: ArrangeQuestion, given: readonly string[]): ExplainedOrder {
+  const { steps } = question;
+  const graph = graphFor(question);
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
   return explainOrder(graph, given, (step) => titles.get(step) ?? step);
 }
 
 /** `score` of the order answer as an exact fraction. */
-function creditFor({ moves, worst }: OrderAnswer): Ratio {
+function creditFor({ moves, worst }: Pick<OrderAnswer, "moves" | "worst">): Ratio {
   if (worst === 0) return moves === 0 ? whole : none;
   return ratio(Math.max(0, worst - moves), worst);
 }

@@ -1,4 +1,5 @@
 import { type Option, optionProblems, optionRemarks, readOption } from "./choice.ts";
+import { tally } from "./guess.ts";
 import { type Asked, answered, isBlank, type Kind, questionProblem } from "./kind.ts";
 import { none, whole } from "./ratio.ts";
 import { shuffle } from "./shuffle.ts";
@@ -34,6 +35,11 @@ export const chooseOne: Kind<ChooseOne, number> = {
       ),
       ...problems,
     ];
+  },
+  guesses({ options }) {
+    return tally(
+      options.map(({ right }) => ({ credit: right ? whole : none, failsCritical: false, ways: 1n })),
+    );
   },
   shown({ id, options }, seed) {
     return shuffle([...options.keys()], `${seed}/${id}`);

@@ -1,4 +1,5 @@
 import { type Option, optionProblems, optionRemarks, readOption } from "./choice.ts";
+import { choose, type Guess, tally } from "./guess.ts";
 import {
   type Asked,
   answered,
@@ -44,6 +45,7 @@ export const chooseSeveral: Kind<ChooseSeveral, readonly number[]> = {
     const expected = "a wrong option, without which ticking everything is right";
     return [questionProblem("no-wrong-option", "only right options", expected), ...problems];
   },
+  guesses: guessesOf,
   shown({ id, options }, seed) {
     return shuffle([...options.keys()], `${seed}/${id}`);
   },
@@ -60,8 +62,34 @@ function creditFor(options: readonly Option[], ticked: ReadonlySet<number>): Rat
     count[right ? "right" : "wrong"]++;
     if (ticked.has(place)) count[right ? "hit" : "slip"]++;
   }
-  const { right, hit, wrong, slip } = count;
+  return creditForCounts(count);
+}
+
+interface Counts {
+  readonly right: number;
+  /** How many of the right ones are ticked. */
+  readonly hit: number;
+  readonly wrong: number;
+  /** How many of the wrong ones are ticked. */
+  readonly slip: number;
+}
+
+function creditForCounts({ right, hit, wrong, slip }: Counts): Ratio {
   if (right === 0) return none;
   if (wrong === 0) return ratio(hit, right);
   return ratio(Math.max(0, hit * wrong - slip * right), right * wrong);
+}
+
+/** Each box ticked or not as a coin falls: all sets of ticks equally likely. */
+function guessesOf({ options }: ChooseSeveral): Guess[] {
+  const right = options.filter((option) => option.right).length;
+  const wrong = options.length - right;
+  const guesses: Guess[] = [];
+  for (let hit = 0; hit <= right; hit++) {
+    for (let slip = 0; slip <= wrong; slip++) {
+      const credit = creditForCounts({ right, hit, wrong, slip });
+      guesses.push({ credit, failsCritical: false, ways: choose(right, hit) * choose(wrong, slip) });
+    }
+  }
+  return tally(guesses);
 }

@@ -2,6 +2,7 @@
 
 import type { QuantityCode } from "../workshop/quantity.ts";
 import type { Problem } from "../workshop/result.ts";
+import type { Guess } from "./guess.ts";
 import type { Ratio } from "./ratio.ts";
 
 /** What questions of every kind have. All of a question is plain data, so that a page can carry it as JSON. */
@@ -37,7 +38,7 @@ export interface Judgement {
 export interface Remark {
   /** "right": given, and right; "wrong": given, and not right; "missed": right, and not given. */
   readonly verdict: "right" | "wrong" | "missed";
-  /** An option, a quantity, a step; two steps where it is their order. */
+  /** An option, a quantity, a step; two steps where it is their order; an item and where it belongs. */
   readonly about: readonly string[];
   /** The reason, or "". */
   readonly because: string;
@@ -59,6 +60,28 @@ export type QuestionCode =
   | "too-many-steps"
   | "repeated-step"
   | "cannot-be-wrong"
+  | "too-few-pairs"
+  | "too-many-pairs"
+  | "equal-items"
+  | "equal-choices"
+  | "equal-others"
+  | "too-few-groups"
+  | "too-few-items"
+  | "equal-groups"
+  | "empty-group"
+  | "no-accepted-answer"
+  | "equal-answers"
+  | "slips-too-wide"
+  | "mistake-accepted"
+  | "too-few-places"
+  | "no-right-place"
+  | "no-wrong-place"
+  | "equal-places"
+  | "wrong-place-without-why"
+  | "place-outside"
+  | "places-overlap"
+  | "too-few-cases"
+  | "equal-cases"
   | "points-out-of-range";
 
 /** A mistake of the author. `at` points at the options or steps meant, from 0; empty where it is the whole question. */
@@ -74,6 +97,8 @@ export interface Kind<Question extends Asked, Answer> {
   /** What to say about an answer, or about none. */
   remarks(question: Question, answer: Answer | undefined): readonly Remark[];
   problems(question: Question): readonly QuestionProblem[];
+  /** What someone earns who guesses, each answer that the page takes being equally likely. */
+  guesses(question: Question): readonly Guess[];
   /** The order in which its options or steps are shown, as places in the written order; empty where it has none. */
   shown(question: Question, seed: string): readonly number[];
 }

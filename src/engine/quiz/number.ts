@@ -46,6 +46,8 @@ export const number: Kind<NumberQuestion, Quantity> = {
       : [{ verdict: "wrong", about, because: whyWrong(question, given) }];
   },
   problems: problemsOf,
+  /** A figure that nobody knows is not guessed: there are too many of them. */
+  guesses: () => [{ credit: none, failsCritical: false, ways: 1n }],
   shown: () => [],
 };
 

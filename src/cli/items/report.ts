@@ -1,0 +1,107 @@
+/** The report on questions: for people as text, as one HTML file with plots, and as CSV. */
+import { type Html, html, raw } from "../../../layouts/html.ts";
+import type { Interval } from "../../engine/quiz/statistics/intervals.ts";
+import type { ItemReport, Report } from "./items.ts";
+
+const figure = (value: number | null): string => (value === null ? "–" : value.toFixed(2));
+const range = (interval: Interval | undefined): string =>
+  interval === undefined ? "" : `${interval.low.toFixed(2)} to ${interval.high.toFixed(2)}`;
+
+export function reportWords({ persons, alpha, incomplete, note, items }: Report): string {
+  const wide = Math.max(8, ...items.map(({ id }) => id.length));
+  const rows = items.map(
+    (item) =>
+      `${item.id.padEnd(wide)}  ${figure(item.difficulty).padStart(10)}  ${figure(item.discrimination).padStart(14)}  ${figure(item.alphaWithout).padStart(13)}`,
+  );
+  return [
+    `${persons} sittings; alpha ${figure(alpha)}${incomplete > 0 ? `; ${incomplete} rows left out because a cell is empty` : ""}`,
+    ...(note === undefined ? [] : [note]),
+    "",
+    `${"question".padEnd(wide)}  difficulty  discrimination  alpha without`,
+    ...rows,
+    "",
+    ...items.flatMap(({ id, look }) => look.map((reason) => `Look at ${id}: ${reason}.`)),
+    "",
+  ].join("\n");
+}
+
+const csvCell = (value: string | number | null): string => {
+  const text = value === null ? "" : String(value);
+  // A cell that begins like a formula is made harmless for spreadsheets.
+  const safe = /^[=+\-@\t\r]/.test(text) && typeof value === "string" ? `'${text}` : text;
+  return /[",\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+};
+
+export function reportCsv({ items }: Report): string {
+  const head = [
+    "id",
+    "difficulty",
+    "difficulty_low",
+    "difficulty_high",
+    "discrimination",
+    "discrimination_low",
+    "discrimination_high",
+    "item_total",
+    "alpha_without",
+    "look",
+  ];
+  const rows = items.map((item) => [
+    item.id,
+    item.difficulty,
+    item.difficultyInterval?.low ?? null,
+    item.difficultyInterval?.high ?? null,
+    item.discrimination,
+    item.discriminationInterval?.low ?? null,
+    item.discriminationInterval?.high ?? null,
+    item.itemTotal,
+    item.alphaWithout,
+    item.look.join("; "),
+  ]);
+  return [head, ...rows].map((row) => `${row.map(csvCell).join(",")}\n`).join("");
+}
+
+/** One file that needs no other; reads and prints without script. */
+export function reportHtml(report: Report, title: string): string {
+  const { persons, alpha, items, note } = report;
+  return html`<!doctype html>
+<html lang="en">
+<head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title>
+<style>${raw(style)}</style></head>
+<body>
+<h1>${title}</h1>
+<p>${persons} sittings; alpha ${figure(alpha)}.${note === undefined ? undefined : html` ${note}`}</p>
+<table>
+<caption>Difficulty is the share of points earned; discrimination the correlation with all other questions. The bars show intervals of 95 %.</caption>
+<thead><tr><th scope="col">Question</th><th scope="col">Difficulty</th><th scope="col">Discrimination</th><th scope="col">Alpha without</th><th scope="col">Look at it because</th></tr></thead>
+<tbody>
+${items.map(row)}</tbody>
+</table>
+</body>
+</html>
+`.text;
+}
+
+const row = (item: ItemReport): Html => html`<tr><th scope="row">${item.id}</th>
+<td>${figure(item.difficulty)}${plot(item.difficulty, item.difficultyInterval, 0, 1)}</td>
+<td>${figure(item.discrimination)}${plot(item.discrimination, item.discriminationInterval, -1, 1)}</td>
+<td>${figure(item.alphaWithout)}</td><td>${item.look.length === 0 ? undefined : html`<ul>${item.look.map((reason) => html`<li>${reason}</li>`)}</ul>`}</td></tr>
+`;
+
+/** A value on its scale, with its interval. */
+function plot(
+  value: number | null,
+  interval: Interval | undefined,
+  from: number,
+  to: number,
+): Html | undefined {
+  if (value === null) return undefined;
+  const at = (one: number): string => (((one - from) / (to - from)) * 120).toFixed(1);
+  const words = interval === undefined ? "" : `, interval ${range(interval)}`;
+  return html` <svg viewBox="-4 0 128 16" width="128" height="16" role="img" aria-label="${`${figure(value)} on a scale from ${from} to ${to}${words}`}"><path d="M0 8H120${from < 0 ? `M${at(0)} 2V14` : ""}" class="scale"/>${interval === undefined ? undefined : html`<path d="M${at(interval.low)} 8H${at(interval.high)}" class="interval"/>`}<circle cx="${at(value)}" cy="8" r="3.5"/></svg>`;
+}
+
+const style = `body{font:1rem/1.5 "Atkinson Hyperlegible Next",Verdana,sans-serif;margin:2rem auto;max-width:70rem;padding:0 1rem;color:#1d1b16;background:#fbf8f0}
+table{border-collapse:collapse;width:100%}caption{text-align:start;padding-block:.5rem}
+th,td{border-block:1px solid #8a8371;padding:.35rem .6rem;text-align:start;vertical-align:top;font-variant-numeric:tabular-nums}
+ul{margin:0;padding-inline-start:1.1rem}svg{vertical-align:middle}.scale{stroke:#8a8371;fill:none}.interval{stroke:#1d1b16;stroke-width:3;fill:none}
+@media print{body{margin:0;background:none}}`;
