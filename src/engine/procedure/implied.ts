@@ -14,8 +14,8 @@ export interface Implied {
 }
 
 /**
- * The pairs of `after` that a longer way through the reduced graph implies. Their reasons are read nowhere, since a pair that
- * is implied is explained along the way. A pair that `after` marks as critical is implied only where it would be critical
+ * The pairs of `after` that a longer way through the reduced graph implies. What shows the reduced graph does not show them
+ * nor their reasons. A pair that `after` marks as critical is implied only where it would be critical
  * without that mark. O(pairs of after · reduced pairs), and once the graph for each critical one.
  */
 export function impliedAfters(graph: Graph, steps: readonly Step[]): Implied[] {
