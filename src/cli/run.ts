@@ -1,16 +1,20 @@
 /** Finds the command, runs it, turns what goes wrong into a message and an exit code. */
 import { build } from "./build.ts";
+import { calc } from "./calc.ts";
+import { chance } from "./chance.ts";
 import { check } from "./check.ts";
 import { BadInput, type Command, type ExitCode, type Output, readCall, WrongCall } from "./command.ts";
 import { helpAll, helpCodes, helpOne } from "./help.ts";
+import { items } from "./items/items.ts";
 import { newCommand } from "./new.ts";
 import { order } from "./order.ts";
 import { plan } from "./plan.ts";
 import { schema } from "./schema.ts";
+import { score } from "./score.ts";
 import { serve } from "./serve.ts";
 import { version } from "./version.ts";
 
-const commands: readonly Command[] = [check, build, serve, newCommand, order, plan, schema];
+const commands: readonly Command[] = [check, build, serve, newCommand, order, plan, calc, score, chance, items, schema];
 
 const asksForHelp = new Set(["help", "--help", "-h"]);
 

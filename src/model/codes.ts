@@ -259,8 +259,8 @@ export const codes = {
   ),
   "quiz-equal-options": error("two options are the same", "Make them different."),
   "quiz-cannot-be-wrong": error(
-    "an arrange question can't be answered wrong",
-    "Choose steps of which some must come before others.",
+    "a question can't be answered wrong",
+    "Add a wrong option or place; choose steps of which some must come before others.",
   ),
   "quiz-tolerance": error(
     "a number question has a tolerance that makes no sense",
@@ -273,6 +273,30 @@ export const codes = {
   "quiz-no-reason": error(
     "a wrong option does not say what is wrong with it",
     "Add why:, so that the mistake teaches something.",
+  ),
+  "quiz-guessable": warning(
+    "someone who guesses passes a quiz more than one time in twenty",
+    "Ask more, make a question critical, or raise the mark.",
+  ),
+  "quiz-unknown-group": error(
+    "an item is sorted into a group that the question does not list",
+    "Correct its name, or add it under groups:.",
+  ),
+  "quiz-empty-group": error(
+    "no item belongs to a group of a sort question",
+    "Put an item into it, or take the group out.",
+  ),
+  "quiz-slips": error(
+    "a text question takes answers that are too far from the right one",
+    "Lower slips:, or write other spellings under answers:.",
+  ),
+  "quiz-place": error(
+    "a place of a point question lies beyond the figure or over another place",
+    "Mend its percentages of the figure's width and height.",
+  ),
+  "quiz-case": error(
+    "a case of a worked question can't be worked out",
+    "Give exactly the figures that its sum takes, with their units, and name no others in ask:.",
   ),
   "quiz-without-module": error("a quiz stands in a folder without a module", "Add module.md beside it."),
 } satisfies Record<string, CodeEntry>;

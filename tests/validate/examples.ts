@@ -526,6 +526,7 @@ export const examples: readonly Example[] = [
     "{text: The wheel}",
     "{text: The wheel}",
   ),
+  inQuiz("quiz-guessable", "questions:\n  - id: first", "pass: 10 %\nquestions:\n  - id: first", "questions"),
   whole("quiz-without-module", "modules/other/quiz.yaml", "questions: []\n"),
 ];
 

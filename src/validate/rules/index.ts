@@ -3,6 +3,7 @@ import { driveNames } from "./drives.ts";
 import { duplicates } from "./duplicates.ts";
 import { fasteners } from "./fasteners.ts";
 import { figures } from "./figures.ts";
+import { guessing } from "./guessing.ts";
 import { headings } from "./headings.ts";
 import { impliedAfter } from "./implied-after.ts";
 import { links } from "./links.ts";
@@ -43,6 +44,7 @@ export const rules: readonly Rule[] = [
   figures,
   links,
   quizzes,
+  guessing,
   practiceCannotFail,
   practiceEasy,
   practiceLong,
