@@ -7,13 +7,25 @@ import { ends } from "./ends.ts";
 import { line, lines } from "./lines.ts";
 
 export function afterWork(module: Module): Html | undefined {
-  const content = [leaves(module), checks(module.asLeft, "As left", "Left"), ends(module), hands(module)];
+  const content = [...told(module), hands(module)];
   if (content.every((each) => each === undefined)) return undefined;
-  return html`<section class="group" aria-labelledby="s_after-work">
+  const kind = isTold(module) ? "group" : "group on-paper";
+  return html`<section class="${kind}" aria-labelledby="s_after-work">
 <h2 id="s_after-work">When the work is done</h2>
 ${content}</section>
 `;
 }
+
+/** What the section is called where it can be led to; "" where there is none on the screen. */
+export const afterWorkName = (module: Module): string => (isTold(module) ? "When the work is done" : "");
+
+const told = (module: Module): (Html | undefined)[] => [
+  leaves(module),
+  checks(module.asLeft, "As left", "Left"),
+  ends(module),
+];
+
+const isTold = (module: Module): boolean => told(module).some((each) => each !== undefined);
 
 function leaves({ procedure }: Module): Html | undefined {
   if (procedure.leaves.size === 0) return undefined;

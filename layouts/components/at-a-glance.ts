@@ -8,10 +8,10 @@ import { counted, duration } from "../words.ts";
 import { line, lines } from "./lines.ts";
 import { neededModules } from "./needed-modules.ts";
 
-export function atAGlance(view: ModuleView, book: Book, from: Address): Html {
+export function atAGlance(view: ModuleView, book: Book, from: Address, contents?: Html): Html {
   const takes = view.steps.length === 0 ? undefined : times(view);
   return html`<aside class="glance" aria-label="At a glance">
-${lines([line("Takes", takes), line("Needs", neededModules(view.module, book, from))])}${otherPages(view, from)}</aside>
+${lines([line("Takes", takes), line("Needs", neededModules(view.module, book, from))])}${otherPages(view, from)}${contents}</aside>
 `;
 }
 

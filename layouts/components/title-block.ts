@@ -7,20 +7,22 @@ import { date } from "../words.ts";
 
 /** Draws the block; `kind` is the document type. The page's `h1` is in it. */
 export function titleBlock(module: Module, programme: Programme, kind: string): Html {
-  const fields: readonly (readonly [string, string | Html | undefined])[] = [
+  const fields: readonly (readonly [string, string | undefined])[] = [
     ["Legal owner", programme.name],
     ["Document type", kind],
     ["Identification number", module.id],
     ["Revision", String(module.revision)],
     ["Date of issue", module.issued === undefined ? undefined : date(module.issued)],
-    ["Sheet", html`<span class="on-screen">1 of 1</span><span class="on-paper">see foot</span>`],
     ["Written by", module.writtenBy],
     ["Approved by", module.approvedBy],
   ];
+  const given = fields.filter(([, value]) => value !== undefined);
+  // To be filled in by hand; on the screen an empty field says nothing, nor which sheet of how many.
+  const onPaper = fields.filter(([, value]) => value === undefined).map(([name]) => [name, ""] as const);
   return html`<header class="title-block">
 <div class="title-block-title"><h1>${module.title}</h1>
 <p>${module.summary}</p></div>
 <dl>
-${fields.map(([name, value]) => html`<div><dt>${name}</dt><dd>${value ?? "—"}</dd></div>\n`)}</dl>
+${given.map(([name, value]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>\n`)}${[...onPaper, ["Sheet", "see foot"] as const].map(([name, value]) => html`<div class="on-paper"><dt>${name}</dt><dd>${value}</dd></div>\n`)}</dl>
 </header>`;
 }

@@ -3,10 +3,12 @@
 import { type Address, linkTo } from "../../src/model/address.ts";
 import { anchorOf } from "../../src/model/link.ts";
 import type { ModuleView } from "../../src/model/site.ts";
+import type { Section } from "../../src/model/source.ts";
 import type { Book } from "../book.ts";
-import { afterWork } from "../components/after-work.ts";
+import { afterWork, afterWorkName } from "../components/after-work.ts";
 import { atAGlance } from "../components/at-a-glance.ts";
 import { beforeWork } from "../components/before-work.ts";
+import { contents, type PartOfPage } from "../components/contents.ts";
 import { orderOfWork } from "../components/order-of-work.ts";
 import { fasteners, parts } from "../components/parts-list.ts";
 import { plainSection } from "../components/plain-section.ts";
@@ -36,23 +38,47 @@ ${body(view, book, from)}</div>`,
 }
 
 function body(view: ModuleView, book: Book, from: Address): Html {
-  const { module } = view;
   const { introduction, before, phases, after } = divide(view);
   const numbers = new Map(view.steps.map(({ step, number }) => [step.id, number]));
-  const plain = (sections: typeof before) =>
-    sections.map((each) => plainSection(each, anchorOf(each), module.path, book, from));
+  const plain = (section: Section): PartOfPage => {
+    const id = anchorOf(section);
+    return [id, section.title, plainSection(section, id, view.module.path, book, from)];
+  };
+  const order = phases.length === 0 ? undefined : orderOfWork(phases, orderLink(view, from));
+  const parts: readonly PartOfPage[] = [
+    ...beforehand(view, book, from),
+    ...before.map(plain),
+    ["s_order", "Order of work", order],
+    ["s_sessions", "Sessions", sessions(view, book.site.programme.session)],
+    [view.steps[0]?.step.id ?? "", "Steps", work(phases, { view, book, from, numbers })],
+    ["s_after-work", afterWorkName(view.module), afterWork(view.module)],
+    ...after.map(plain),
+    ["s_sources", "Sources", sources(view.module.sources)],
+  ];
   return html`<div class="opening">
-${atAGlance(view, book, from)}${plain(introduction)}</div>
-${safety(view, book, from)}${beforeWork(view, book, from)}${group("Tools and substances", "s_supplies", [tools(view, book, from), substances(view, book, from)])}${group("Parts and fasteners", "s_parts", [fasteners(module.procedure), parts(module.procedure)])}${plain(before)}${phases.length === 0 ? undefined : orderOfWork(phases, orderLink(view, from))}${sessions(view, book.site.programme.session)}${work(phases, { view, book, from, numbers })}${afterWork(module)}${plain(after)}${sources(module.sources)}`;
+${atAGlance(view, book, from, contents(parts))}${introduction.map((each) => plain(each)[2])}</div>
+${parts.map(([, , content]) => content)}`;
+}
+
+function beforehand(view: ModuleView, book: Book, from: Address): PartOfPage[] {
+  const { procedure } = view.module;
+  const supplies = [tools(view, book, from), substances(view, book, from)];
+  return [
+    ["s_safety", "Safety", safety(view, book, from)],
+    ["s_before-work", "Before work", beforeWork(view, book, from)],
+    group("Tools and substances", "s_supplies", supplies),
+    group("Parts and fasteners", "s_parts", [fasteners(procedure), parts(procedure)]),
+  ];
 }
 
 /** A section of the sheet; nothing where all that would stand in it is missing. */
-function group(title: string, id: string, content: readonly (Html | undefined)[]): Html | undefined {
-  if (content.every((each) => each === undefined)) return undefined;
-  return html`<section class="group" aria-labelledby="${id}">
+function group(title: string, id: string, content: readonly (Html | undefined)[]): PartOfPage {
+  if (content.every((each) => each === undefined)) return [id, title, undefined];
+  const section = html`<section class="group" aria-labelledby="${id}">
 <h2 id="${id}">${title}</h2>
 ${content}</section>
 `;
+  return [id, title, section];
 }
 
 function orderLink({ card }: ModuleView, from: Address): string | undefined {
