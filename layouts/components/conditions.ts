@@ -14,7 +14,7 @@ export function conditions({ module, steps }: ModuleView, book: Book): Html | un
     .filter((each) => each !== undefined);
   if (known.length === 0) return undefined;
   return html`<h3 id="s_conditions">Look for these first</h3>
-<p>Answer each before any work. <em>Absent</em>: go on. <em>Unknown</em>: do what stands under it, and none of the steps that wait for it. <em>Stop</em>: it is there; your mentor decides how to go on.</p>
+<p>Answer each before any work. <em>Absent</em>: go on. <em>Unknown</em>: do what stands under it, and none of the steps that wait for it. <em>Stop</em>: it is there; your mentor decides how to go on, and without one you don’t.</p>
 <ul class="conditions">
 ${known.map((each) => condition(each, module.conditions.includes(each.id), stepsThatName(each.id, steps)))}</ul>
 `;

@@ -19,7 +19,7 @@ export function homePage(book: Book): string {
 <header class="cover"><h1>${programme.name}</h1>
 ${programme.place === undefined ? undefined : html`<p class="cover-place">${programme.place}</p>\n`}${programme.summary === undefined ? undefined : html`<p class="summary">${programme.summary}</p>\n`}</header>
 <section class="group" aria-labelledby="s_modules"><h2 id="s_modules">Modules</h2>
-<p>What a module needs stands above it. Begin at the top, with a mentor beside you.</p>
+<p>What a module needs stands above it. Begin at the top, with a mentor beside you; <a href="${linkTo(from, { kind: "plain", id: "about", at: "s_alone" })}">if you work alone</a>, on machines of your own.</p>
 ${moduleTable(book, from)}</section>
 ${specimen(book, from)}<section class="group" aria-labelledby="s_look-up"><h2 id="s_look-up">To look up</h2>
 <ul class="look-up">
