@@ -29,7 +29,9 @@ export function thread(first: Knot, then: Knot, rows: Knot[][], lineWidth: numbe
   return chain;
 }
 
-/** The mean, undefined for none. */
-export function mean(numbers: readonly number[]): number | undefined {
-  return numbers.length === 0 ? undefined : numbers.reduce((sum, each) => sum + each, 0) / numbers.length;
+/** The mean of the knots' places, `other` where there are none. */
+export function mean(knots: readonly Knot[], of: "rank" | "x", other: number): number {
+  let sum = 0;
+  for (const each of knots) sum += each[of];
+  return knots.length === 0 ? other : sum / knots.length;
 }

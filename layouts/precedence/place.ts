@@ -19,7 +19,7 @@ export function place(rows: readonly (readonly Knot[])[], gap: number): void {
   for (let sweep = 0; sweep <= sweeps; sweep++) {
     const side = sweep % 2 === 0 ? "above" : "below";
     for (const row of side === "above" ? rows : rows.toReversed()) {
-      const wanted = row.map((each) => mean(each[side].map((near) => near.x)) ?? each.x);
+      const wanted = row.map((each) => mean(each[side], "x", each.x));
       setApart(row, wanted, gap, reach);
     }
   }
