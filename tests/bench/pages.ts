@@ -21,6 +21,7 @@ interface PageKind {
 const kinds: readonly PageKind[] = [
   { name: "home page", at: () => "" },
   { name: "module page", at: (module) => `modules/${module}/`, script: 5 },
+  { name: "order of steps", at: (module) => `modules/${module}/order/`, script: 5 },
   { name: "bench view", at: (module) => `modules/${module}/bench/` },
   { name: "practice", at: (module) => `modules/${module}/practice/` },
   { name: "dry run", at: (module) => `modules/${module}/dry-run/`, script: 40 },
