@@ -19,10 +19,11 @@ export function buildSearch(documents: readonly SearchDocument[]): SearchData {
   };
 }
 
+/** What a row says counts as a heading: a thread is found in the parts list before it is in a sentence. */
 const fieldsOf = (group: readonly SearchDocument[]): PageTexts => ({
   title: group[0]!.title,
-  headings: group.map(({ heading }) => heading),
-  terms: [...new Set(group.flatMap(({ terms }) => terms))],
+  headings: group.flatMap(({ heading, terms, isRow }) => (isRow ? terms : [heading])),
+  terms: [...new Set(group.flatMap(({ terms, isRow }) => (isRow ? [] : terms)))],
 });
 
 /** The documents of each page, the page's own first; pages in the order in which they first appear. */

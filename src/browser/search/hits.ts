@@ -49,14 +49,20 @@ export function searcher(data: SearchData): (query: string) => Hits {
   return (query) => {
     const found = find(index, query);
     const { bestPlace, namesAt } = findersFor(query);
-    const shown = found.slice(0, most).map(({ page }) => {
+    const best = found.slice(0, most).map(({ page }) => {
       const [title, ...places] = placesOn(page);
       const place = places[bestPlace(title!, places)] ?? title!;
       return hitOf(data, page, place, namesAt(title!, place));
     });
-    return { total: found.length, shown };
+    return { total: found.length, shown: namedFirst(best) };
   };
 }
+
+/** Those that bear what was asked for in their title, heading or row before those that only mention it. */
+const namedFirst = (hits: readonly Hit[]): Hit[] => [
+  ...hits.filter(({ found }) => found.length === 0),
+  ...hits.filter(({ found }) => found.length > 0),
+];
 
 /** The page itself by its title, the rows of its parts list, its headings. */
 function placesOf(
