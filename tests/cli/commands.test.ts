@@ -302,6 +302,21 @@ describe("order", () => {
     expect((await call("order", "--graph", long, "--count")).out).toMatch(/^chance +1 in 2\.7e32 /m);
   });
 
+  test("--count of more than 2,000,000 down-sets gives null and says so", async () => {
+    // A zigzag: no two of its 30 upper steps are bound, so that there are at least 2^30 down-sets.
+    const steps = Array.from({ length: 60 }, (_, i) => `s${i}`);
+    const before = steps.flatMap((step, i) =>
+      i % 2 ? [] : [i - 1, i + 1].filter((j) => j >= 0).map((j) => [step, steps[j]]),
+    );
+    const fence = graph(JSON.stringify({ steps, before }));
+    const { code, json } = await call("order", "--graph", fence, "--count", "--json");
+    expect(code).toBe(0);
+    expect(json()).toEqual({ steps: 60, width: 30, height: 2, orders: null, chance: null });
+    expect((await call("order", "--graph", fence, "--count")).out).toMatch(
+      /^orders +not counted: there are more than 2,000,000 sets of steps/m,
+    );
+  });
+
   test("a module of the content folder", async () => {
     const { json } = await call(
       "order",

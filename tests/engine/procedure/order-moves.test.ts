@@ -3,6 +3,7 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { answerOrder } from "../../../src/engine/procedure/answer-order.ts";
+import { restrict } from "../../../src/engine/procedure/restrict.ts";
 import {
   acyclicArrows,
   builtGraph,
@@ -60,6 +61,31 @@ test("2,500 random graphs and answers of up to 6 steps", { timeout: 120_000 }, (
     { numRuns: 2500 },
   );
   expect([0, 1, 2, 3].every((moves) => (seen.get(moves) ?? 0) > 50)).toBe(true);
+});
+
+test("of some of the steps, as a practice chooses them: up to 6 of 9", { timeout: 120_000 }, () => {
+  const input = acyclicArrows(1, 9).chain((arrows) =>
+    fc.tuple(
+      fc.constant(arrows),
+      fc.shuffledSubarray([...arrows.keys()], { minLength: 1, maxLength: Math.min(6, arrows.length) }),
+    ),
+  );
+  let byWay = 0;
+  fc.assert(
+    fc.property(input, ([arrows, order]) => {
+      const steps = order.toSorted((a, b) => a - b);
+      const reach = reachability(arrows);
+      // What holds among the chosen, by way of the others too.
+      const among = steps.map((from) => [...steps.keys()].filter((at) => reach[from]![steps[at]!]));
+      const graph = builtGraph(restrict(builtGraph(precedenceOf(arrows)), steps.map(stepName)));
+      const { moves } = answerOrder(graph, order.map(stepName));
+      const places = order.map((step) => steps.indexOf(step));
+      expect(moves).toBe(fewestMoves(among, places));
+      if (steps.some((from, at) => among[at]!.some((to) => !arrows[from]!.includes(steps[to]!)))) byWay++;
+    }),
+    { numRuns: 1000 },
+  );
+  expect(byWay).toBeGreaterThan(100);
 });
 
 test("with steps left out and foreign ones, up to 4 steps", { timeout: 120_000 }, () => {
