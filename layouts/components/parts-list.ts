@@ -30,12 +30,13 @@ const fastenerColumns = (neverLeft: NeverLeft): readonly Column<ModuleFastener>[
 ];
 
 function fastenerRemarks(
-  { kind, matched, note }: ModuleFastener,
+  { kind, matched, stays, note }: ModuleFastener,
   neverLeft: readonly Loose[],
 ): (string | undefined)[] {
   return [
     kindWords(kind),
     matched ? "matched: each to its own hole, in numbered places" : undefined,
+    stays === undefined ? undefined : `stays: ${stays}`,
     neverLeft.length === 0 ? undefined : `never left ${neverLeft.join(" or ")} between sessions`,
     note,
   ];
@@ -73,6 +74,7 @@ function partRemarks(
   return [
     part.in === undefined ? undefined : `in the ${nameOf(part.in)}`,
     part.replaces === undefined ? undefined : `takes the place of the ${nameOf(part.replaces)}`,
+    part.keepDry ? "kept dry of oil" : undefined,
     neverLeft.parts.has(part.id) ? "never left off between sessions" : undefined,
     part.note,
   ];

@@ -231,6 +231,39 @@ export const codes = {
     "work may be left where something is wet, or in a state in which it must never be left",
     "Put stop: after the step that makes it safe, say with wait: or dries: where it dries, or mend never-left:.",
   ),
+  "never-undone": warning(
+    "a fastener set of the table is undone by no step",
+    "Name it in the step that undoes it, or say with stays: why it stays.",
+  ),
+  "stays-undone": error(
+    "a fastener set that is said to stay is handled by a step",
+    "Take stays: out, or the act.",
+  ),
+  // Oil and vapour
+  "oil-washed-off": warning(
+    "a part is lubricated and then cleaned, and not lubricated again",
+    "Put the cleaning first, or lubricate once more after it.",
+  ),
+  "oil-on-wet": warning(
+    "a part is lubricated while it is still wet from cleaning",
+    "Let it dry first: say so with dries: or wait: of the cleaning, or in a step of its own.",
+  ),
+  "kept-dry": error(
+    "oil comes on a part that is to be kept dry",
+    "Take the part out of work: of this step, or clean and dry it afterwards.",
+  ),
+  "fire-unnamed": error(
+    "something that can burn is used without its hazard",
+    "Name the hazard sheet: under hazards: of the step, and first under hazards: of the substance.",
+  ),
+  "hot-work-vapour": error(
+    "hot work comes before vapour that can burn has gone",
+    "Put a wait: or a step that dries: between the two, and nothing that can burn into hot work.",
+  ),
+  "vapour-shut-in": error(
+    "a cover goes back over what is wet with something that can burn",
+    "Put a wait: or a step that dries: before the cover goes back.",
+  ),
   // Declared and used
   "undeclared-use": error("a step uses what the module does not declare", "Add it to the module's list."),
   "odd-drive": warning(
@@ -277,6 +310,14 @@ export const codes = {
   "quiz-guessable": warning(
     "someone who guesses passes a quiz more than one time in twenty",
     "Ask more, make a question critical, or raise the mark.",
+  ),
+  "quiz-unknown-objective": error(
+    "a paper draws questions for an objective that no question has",
+    "Correct it, or write it under objective: of the questions meant.",
+  ),
+  "quiz-never-drawn": warning(
+    "a question is never drawn, since no paper asks for its objective",
+    "Name its objective under paper:, or take the question out.",
   ),
   "quiz-unknown-group": error(
     "an item is sorted into a group that the question does not list",

@@ -41,6 +41,8 @@ export interface Protection {
 }
 
 export interface ModulePart extends Part {
+  /** No oil may stay on it. */
+  readonly keepDry: boolean;
   readonly note: string | undefined;
 }
 
@@ -63,6 +65,8 @@ export interface ModuleFastener extends FastenerSet {
   readonly drive: string | undefined;
   /** Each to its own hole. */
   readonly matched: boolean;
+  /** Why no step undoes them; undefined where some step does. */
+  readonly stays: string | undefined;
   readonly torque: string | undefined;
   readonly torqueSource: string | undefined;
   readonly note: string | undefined;
@@ -75,6 +79,8 @@ export interface ModuleStep extends Step, Protection {
   readonly conditions: readonly string[];
   /** What it works on is dry once it is done, whatever it was cleaned with. */
   readonly dries: boolean;
+  /** There is heat, flame or sparks. */
+  readonly hotWork: boolean;
   readonly check: string | undefined;
   readonly phase: string | undefined;
   readonly figure: Figure | undefined;

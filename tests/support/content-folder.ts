@@ -71,6 +71,7 @@ hazards: [vapour]
 id: clean
 work: [wheel]
 substances: [spirit]
+hazards: [vapour]
 phase: strip
 wait: 1 h
 \`\`\`

@@ -47,6 +47,18 @@ const nineSteps = changed(
   ["sweep", "dust"].map((id) => `## ${id}\n\n\`\`\`yaml step\nid: ${id}\n\`\`\`\n\n`).join(""),
 );
 
+/** The sound programme with oil, one thing changed, and where `oiled` says the wheel oiled there. */
+function withOil(code: Code, from: string, to: string, at: string, says: string, oiled?: string): Example {
+  const oil = withFile(
+    "substances/oil.md",
+    "---\ntitle: Oil\nsummary: Oils.\nuse: [lubricating]\nflammable: false\nsignal: none\ndata-sheet: By the door.\n---\n",
+  );
+  const known = changed(module, "[{use: spirit,", "[{use: oil}, {use: spirit,", oil);
+  const done =
+    oiled === undefined ? known : changed(module, oiled, `${oiled}work: [wheel]\nsubstances: [oil]\n`, known);
+  return { code, files: changed(module, from, to, done), file: module, at, says };
+}
+
 /** A stop once the wheel is out, where the lid is off with its screws and the brake is off. */
 const stopped = (from: string, to: string, says: string): Example => ({
   code: "unsafe-stop",
@@ -457,6 +469,75 @@ export const examples: readonly Example[] = [
   stopped("keep: tray A}", "keep: tray A, never-left: [slack, out]}", "4 are out"),
   stopped("covers: [wheel]}", "covers: [wheel], never-left: off}", '"lid" (lid) is off'),
   inModule("unsafe-stop", "ends: on}", "ends: on, never-left: on}", "never-left: on}", "at the end"),
+  inModule("never-undone", "fasteners:\n", "fasteners:\n  feet: {name: feet, count: 4}\n", "feet: {"),
+  inModule(
+    "stays-undone",
+    "keep: tray A}",
+    "keep: tray A, stays: nobody opens it}",
+    "stays: nobody",
+    "handles it",
+  ),
+  // Oil and vapour
+  withOil(
+    "oil-washed-off",
+    "remove: wheel\n",
+    "remove: wheel\nwork: [wheel]\nsubstances: [oil]\n",
+    "[oil]",
+    '"clean" cleans',
+  ),
+  withOil("oil-on-wet", "wait: 1 h", "feel: Cold.", "[oil]", 'since "clean" cleaned it', "refit: [wheel]\n"),
+  withOil(
+    "kept-dry",
+    "{name: wheel,",
+    "{name: wheel, keep-dry: true,",
+    "[oil]",
+    "kept dry",
+    "refit: [wheel]\n",
+  ),
+  inModule(
+    "fire-unnamed",
+    "[spirit]\nhazards: [vapour]",
+    "[spirit]",
+    "spirit]\nphase",
+    'its hazard "vapour"',
+  ),
+  {
+    code: "fire-unnamed",
+    files: changed("substances/spirit.md", "hazards: [vapour]", "hazards: []"),
+    file: module,
+    at: "spirit]",
+    says: "its sheet names no hazard",
+  },
+  inModule(
+    "hot-work-vapour",
+    "wait: 1 h",
+    "hot-work: true\nwait: 1 h",
+    "true\nwait",
+    "it takes what can burn",
+  ),
+  {
+    code: "hot-work-vapour",
+    files: changed(
+      module,
+      "id: wheel-on\n",
+      "id: wheel-on\nhot-work: true\n",
+      changed(module, "wait: 1 h", "feel: Cold."),
+    ),
+    file: module,
+    at: "true",
+    says: 'what "clean" wetted',
+  },
+  {
+    code: "vapour-shut-in",
+    files: changed(
+      module,
+      "id: brake-on\n",
+      "id: brake-on\nwork: [wheel]\nsubstances: [spirit]\nhazards: [vapour]\n",
+    ),
+    file: module,
+    at: "refit: [lid, lid-screws]",
+    says: '"lid" (lid) goes back over "wheel" (wheel)',
+  },
   // Declared and used
   inModule("undeclared-use", "substances: [{use: spirit, amount: 50 mL, place: outdoors}]\n", "", "spirit"),
   inModule("unused-declaration", "substances: [spirit]\n", "", "spirit"),

@@ -53,10 +53,10 @@ type Entry<Key extends "parts" | "fasteners" | "state"> =
   NonNullable<ModuleData[Key]> extends Map<string, infer Value> ? Value : never;
 
 function makeFastener(id: string, data: Entry<"fasteners">): ModuleFastener {
-  const { name, count, kind, thread, length, drive, keep, matched, torque, note } = data;
+  const { name, count, kind, thread, length, drive, keep, matched, stays, torque, note } = data;
   return {
     id,
-    ...{ name, count, kind, thread, length, drive, keep, matched, torque, note },
+    ...{ name, count, kind, thread, length, drive, keep, matched, stays, torque, note },
     torqueSource: data["torque-source"],
   };
 }
@@ -70,6 +70,7 @@ function makePart(
   return {
     id,
     ...{ name, replaces, keep, note },
+    keepDry: data["keep-dry"],
     heldBy: makeHolds(data["held-by"], fasteners),
     covers: data.covers ?? [],
     in: data.in,

@@ -18,7 +18,7 @@ export function makeStep(source: Source, section: Section, data: StepData): Modu
     after: new Map([...(data.after ?? [])].map(([id, reason]) => [id, makeAfter(reason)])),
     maySwap: data["may-swap"] ?? new Map(),
     ...{ critical: data.critical, time: data.time ?? 0, wait: data.wait ?? 0 },
-    ...{ stop: data.stop, dries: data.dries },
+    ...{ stop: data.stop, dries: data.dries, hotWork: data["hot-work"] },
     ...{ tools: data.tools ?? [], substances: data.substances ?? [], hazards: data.hazards ?? [] },
     conditions: data.conditions ?? [],
     ...{ check: data.check, phase: data.phase, feel: data.feel },

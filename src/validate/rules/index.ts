@@ -9,6 +9,7 @@ import { impliedAfter } from "./implied-after.ts";
 import { links } from "./links.ts";
 import { loops } from "./loops.ts";
 import { noSteps } from "./no-steps.ts";
+import { oiling } from "./oiling.ts";
 import { practiceCannotFail } from "./practice-cannot-fail.ts";
 import { practiceEasy } from "./practice-easy.ts";
 import { practiceLong } from "./practice-long.ts";
@@ -18,11 +19,13 @@ import { quizzes } from "./quizzes.ts";
 import { records } from "./records.ts";
 import { references } from "./references.ts";
 import type { Rule } from "./rule.ts";
+import { stays } from "./stays.ts";
 import { stops } from "./stops.ts";
 import { targets } from "./targets.ts";
 import { tray } from "./tray.ts";
 import { unboundSteps } from "./unbound-steps.ts";
 import { used } from "./used.ts";
+import { vapour } from "./vapour.ts";
 
 /** Every rule, in the order in which it looks; output is sorted by place, so the order matters to the reader of this file only. */
 export const rules: readonly Rule[] = [
@@ -41,6 +44,9 @@ export const rules: readonly Rule[] = [
   practices,
   tray,
   stops,
+  stays,
+  oiling,
+  vapour,
   figures,
   links,
   quizzes,

@@ -6,6 +6,7 @@ import type { Module, ModuleStep } from "../../model/module.ts";
 import type { YamlPath } from "../../model/source.ts";
 import type { Reporter } from "../reporter.ts";
 import { inFile, inStep, moduleRule } from "./rule.ts";
+import { treatmentsIn } from "./treatments.ts";
 
 export const stops = moduleRule("stops", (module, content, reporter) => {
   const { steps, neverLeft } = module.procedure;
@@ -33,11 +34,11 @@ function isFresh(unsafe: Unsafe, told: Set<string>): boolean {
 }
 
 /** A step wets what it works on with a cleaning substance, unless it is one that dries, or the step says that it dries. */
-function dampnessIn({ substances }: Content): (step: ModuleStep) => Dampness {
+function dampnessIn(content: Content): (step: ModuleStep) => Dampness {
+  const treatmentOf = treatmentsIn(content);
   return (step) => {
-    const uses = new Set(step.substances.flatMap((id) => substances.get(id)?.uses ?? []));
-    if (step.dries || uses.has("drying")) return "dries";
-    return uses.has("cleaning") ? "wets" : undefined;
+    const { cleans, dries } = treatmentOf(step);
+    return dries ? "dries" : cleans ? "wets" : undefined;
   };
 }
 

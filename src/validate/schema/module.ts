@@ -22,6 +22,7 @@ const part = fields(
     replaces: id.optional(),
     "only-while": byId(text).optional(),
     "never-left": z.literal("off").optional(),
+    "keep-dry": z.boolean().default(false),
     keep: text.optional(),
     note: text.optional(),
   },
@@ -33,6 +34,7 @@ const part = fields(
     replaces: "The part whose place it takes: it starts off the machine, the old one ends off.",
     "only-while": "States in which it may be taken off or put back: {power: let down}.",
     "never-left": "off, where work must never be left while it is off.",
+    "keep-dry": "Whether no oil may stay on it: brake faces, friction discs, tension discs.",
     keep: "Where it is kept once it is off: tray A.",
     note: "What else to know of it.",
   },
@@ -50,6 +52,7 @@ const fastener = fields(
     drive: text.optional(),
     keep: text.optional(),
     matched: z.boolean().default(false),
+    stays: text.optional(),
     "never-left": z
       .union([loose.transform((one) => [one]), z.array(loose)], { error: "slack, out or [slack, out]" })
       .optional(),
@@ -66,6 +69,7 @@ const fastener = fields(
     drive: "What the driver takes hold of: slotted, hexagon.",
     keep: "Where they are kept once they are out: tray A.",
     matched: "Whether each one goes back into its own hole.",
+    stays: "Why no step undoes them: they hold what is never taken apart here.",
     "never-left": "slack, out or both, where work must never be left while they are so.",
     torque: "How tight: words such as snug, or a figure that has its source.",
     "torque-source": "Where a figure of torque comes from.",

@@ -43,7 +43,7 @@ export const substance = fields(
     pictograms: "The pictograms of its label (GHS): GHS02.",
     statements: "The hazard statements of its label, by code: H226.",
     "data-sheet": "Where its safety data sheet is kept. What that says decides.",
-    hazards: "Ids of the hazards that come with it.",
+    hazards: "Ids of the hazards that come with it; of one that can burn, that of fire first.",
     instead: "What milder thing is tried first.",
   },
 );
