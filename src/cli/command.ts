@@ -59,7 +59,7 @@ export function readCall(command: Command, args: readonly string[]): Call {
   );
   try {
     const { values, positionals } = parseArgs({
-      args: [...args],
+      args: args.map(minusSpelled),
       options,
       allowPositionals: true,
       strict: true,
@@ -76,6 +76,11 @@ export function readCall(command: Command, args: readonly string[]): Call {
     if (cause instanceof WrongCall) throw cause;
     throw new WrongCall(`${firstSentence(cause)} See: benchwright help ${command.name}`);
   }
+}
+
+/** A value may begin with a minus: no option does so with a digit, and as a sign of its own it is not taken for one. */
+function minusSpelled(word: string): string {
+  return word.replace(/^-(?=\s*[\d.,¼-¾⅐-⅞])/, "−");
 }
 
 /** What a folder or an id without its option is likely to have been meant for. */

@@ -1,8 +1,9 @@
 /** Quantities: a number with its unit, as people write them. */
 
+import { mixUp } from "./mix-ups.ts";
 import { type NumeralCode, readNumeral } from "./numeral.ts";
 import { bad, good, type Result } from "./result.ts";
-import { findUnit, unitInOtherCapitals, whichMeasure } from "./unit-names.ts";
+import { findUnit, nearestUnit, unitInOtherCapitals, whichMeasure } from "./unit-names.ts";
 import { type Dimension, type Unit, withArticle } from "./units.ts";
 
 export interface Quantity {
@@ -99,8 +100,10 @@ function readUnit(name: string): Result<Unit, QuantityCode> {
   const measure = whichMeasure(name);
   if (measure) return bad("ambiguous-unit", name, measure);
   const meant = unitInOtherCapitals(name);
-  const hint = meant ? `${meant.unit} (capitals matter)` : "a unit such as N·m, mm, in, mL, °C or min";
-  return bad("unknown-unit", name, hint, meant?.unit);
+  if (meant) return bad("unknown-unit", name, `${meant.unit} (capitals matter)`, meant.unit);
+  const near = nearestUnit(name)?.unit;
+  const hint = near ? `${near}, the nearest unit known` : "a unit such as N·m, mm, in, mL, °C or min";
+  return bad("unknown-unit", name, hint, near);
 }
 
 function quantity({ amount, unit }: Part): Result<Quantity, QuantityCode> {
@@ -138,7 +141,9 @@ function round(amount: number): number {
 }
 
 function wrongDimension(found: Quantity, expected: Dimension): Result<never, "dimension"> {
-  return bad("dimension", `${plain(found)}, ${withArticle(found.dimension)}`, withArticle(expected));
+  const hint = mixUp(found.dimension, expected);
+  const wanted = hint === undefined ? withArticle(expected) : `${withArticle(expected)}: ${hint}`;
+  return bad("dimension", `${plain(found)}, ${withArticle(found.dimension)}`, wanted);
 }
 
 function plain({ amount, unit }: Quantity): string {

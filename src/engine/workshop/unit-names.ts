@@ -1,5 +1,6 @@
 /** Which unit a text names. */
 
+import { editDistance } from "./edit-distance.ts";
 import { dimensions, type Unit, unitsOf } from "./units.ts";
 
 interface Index {
@@ -21,6 +22,22 @@ export function findUnit(text: string): Unit | undefined {
 /** The unit that was probably meant where only the capitals are wrong: N·m for `nm`. */
 export function unitInOtherCapitals(text: string): Unit | undefined {
   return units().lowered.get(foldUnit(text).toLowerCase());
+}
+
+/** Longer than any name of a unit, so that hostile text costs nothing. */
+const longestName = 30;
+
+/** The unit whose name needs the fewest letters changed; undefined where more than a third would, or it is too short to tell. */
+export function nearestUnit(text: string): Unit | undefined {
+  const folded = foldUnit(text).toLowerCase();
+  if (folded.length < 3 || folded.length > longestName) return undefined;
+  const { anyCase, lowered } = units();
+  let best: { unit: Unit; changes: number } | undefined;
+  for (const [name, unit] of [...anyCase, ...lowered]) {
+    const changes = editDistance(folded, name);
+    if (name !== "" && (best === undefined || changes < best.changes)) best = { unit, changes };
+  }
+  return best && best.changes * 3 <= folded.length ? best.unit : undefined;
 }
 
 /** Names of two measures too far apart to guess between. */

@@ -21,7 +21,8 @@ export type Dimension =
   | "time"
   | "angle"
   | "rotation"
-  | "flow";
+  | "flow"
+  | "concentration";
 
 export const baseUnits: Readonly<Record<Dimension, string>> = {
   number: "",
@@ -37,6 +38,7 @@ export const baseUnits: Readonly<Record<Dimension, string>> = {
   angle: "°",
   rotation: "r/s",
   flow: "m³/s",
+  concentration: "kg/m³",
 };
 
 export interface Unit {
@@ -172,7 +174,16 @@ const rows: Readonly<Record<Dimension, readonly Row[]>> = {
     ["L/s", 0.001, "l/s", ""],
     ["L/min", 0.001 / 60, "l/min", ""],
     ["L/h", 0.001 / 3600, "l/h", "l/hr"],
+    ["mL/min", 1e-6 / 60, "ml/min", "cc/min"],
+    ["mL/h", 1e-6 / 3600, "ml/h", "ml/hr cc/h"],
+    ["US pt/h", 4.73176473e-4 / 3600, "", "us·pt/h us·pint/hour us·pints/hour"],
+    ["imp pt/h", 5.6826125e-4 / 3600, "", "imp·pt/h imp·pint/hour imp·pints/hour"],
     ["cfm", 0.028316846592 / 60, "", "cfm ft3/min cu·ft/min"],
+  ],
+  concentration: [
+    ["kg/m³", 1, "kg/m3", ""],
+    ["g/m³", 0.001, "g/m3", ""],
+    ["mg/m³", 1e-6, "mg/m3", ""],
   ],
 };
 

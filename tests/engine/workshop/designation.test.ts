@@ -5,7 +5,7 @@ import {
   type DesignationCode,
   parseDesignation,
 } from "../../../src/engine/workshop/designation.ts";
-import { editDistance } from "../../../src/engine/workshop/threads/nearest.ts";
+import { editDistance } from "../../../src/engine/workshop/edit-distance.ts";
 import { seriesNamed, sizesOf } from "../../../src/engine/workshop/threads/series.ts";
 import type { SeriesName } from "../../../src/engine/workshop/threads/size.ts";
 import { figure, type Row, readTable } from "./table.ts";

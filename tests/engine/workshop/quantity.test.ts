@@ -288,3 +288,68 @@ describe("in words", () => {
     );
   });
 });
+
+describe("advice", () => {
+  test.each([
+    ["5 lbfin", "lbf·in"],
+    ["5 milimetres", "mm"],
+    ["5 Newton meter", "N·m"],
+    ["5 inchs", "in"],
+    ["3 minuts", "min"],
+  ])("%s: the nearest unit known", (text, nearest) => {
+    const result = parseQuantity(text);
+    const found = result.ok ? result.value.unit : result.problem.nearest;
+    expect(found).toBe(nearest);
+  });
+
+  test("nothing is near", () => {
+    expect(parseQuantity("5 furlong")).toMatchObject({
+      problem: { code: "unknown-unit", nearest: undefined },
+    });
+    expect(parseQuantity(`5 ${"x".repeat(90)}`)).toMatchObject({ problem: { nearest: undefined } });
+  });
+
+  test.each<[string, Dimension, RegExp]>([
+    ["5 kg", "force", /a force: for the weight of a mass write kgf/],
+    ["5 N", "mass", /a mass: for a mass write kg/],
+    ["5 lb", "torque", /a torque: a force on an arm/],
+    ["5 N", "torque", /a torque: a force on an arm/],
+    ["5 N·m", "force", /a force: without the arm/],
+    ["5", "length", /a length: write its unit, such as m/],
+    ["5 mL", "flow", /a flow: so much in a time/],
+    ["5 m", "volume", /length x width x height/],
+  ])("%s where a %s is meant", (text, dimension, says) => {
+    expect(parseQuantity(text, dimension)).toMatchObject({
+      problem: { code: "dimension", expected: expect.stringMatching(says) },
+    });
+  });
+
+  test("a mass is not converted into a force, nor a force into a torque", () => {
+    expect(convert(read("5 kg"), "N")).toMatchObject({ problem: { code: "dimension" } });
+    expect(convert(read("5 N"), "N·m")).toMatchObject({ problem: { code: "dimension" } });
+  });
+});
+
+test("there and back again by any two units of a dimension", () => {
+  const pairs = dimensions.flatMap((dimension) =>
+    unitsOf(dimension).flatMap((one) => unitsOf(dimension).map((other) => [one.unit, other.unit] as const)),
+  );
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...pairs),
+      fc.double({ min: -1e6, max: 1e6, noNaN: true }),
+      ([one, other], amount) => {
+        const from = read(`${Number(amount.toFixed(6))} ${one}`);
+        const there = convert(from, other);
+        const back = there.ok ? convert(there.value, one) : there;
+        if (!back.ok) throw new Error(JSON.stringify(back.problem));
+        // 15 figures are kept on each way; a temperature loses those of the zero of its scale.
+        const slack = from.dimension === "temperature" ? 1e-9 : 0;
+        expect(Math.abs(back.value.amount - from.amount)).toBeLessThanOrEqual(
+          1e-13 * Math.abs(from.amount) + slack,
+        );
+      },
+    ),
+    { numRuns: 1000 },
+  );
+});

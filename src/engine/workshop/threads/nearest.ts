@@ -1,3 +1,4 @@
+import { editDistance } from "../edit-distance.ts";
 import type { SeriesName, ThreadSize } from "./size.ts";
 
 /** What a text asks for: series that it can mean, nominal diameter, and the pitch where it names one. */
@@ -39,18 +40,4 @@ function least<T>(items: readonly T[], cost: (item: T) => number): T | undefined
     if (best === undefined || now < best.cost) best = { item, cost: now };
   }
   return best?.item;
-}
-
-/** Levenshtein's distance by rows: R. A. Wagner, M. J. Fischer, J. ACM 21 (1974). O(n · m). */
-export function editDistance(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, column) => column);
-  for (let i = 1; i <= a.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const changed = row[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next.push(Math.min(changed, row[j]! + 1, next[j - 1]! + 1));
-    }
-    row = next;
-  }
-  return row[b.length]!;
 }
