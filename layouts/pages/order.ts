@@ -25,7 +25,7 @@ ${taskHead(module, from, "Order of steps")}
 <p class="lead">The written order is one that works. Here is what in it has to be so, and what may be done otherwise.</p>
 ${orderFigures(view.orders)}<section class="group" aria-labelledby="s_drawing">
 <h2 id="s_drawing">What must come before what, drawn</h2>
-<p>Each box leads to its step on the operation sheet. Steps that no way of lines joins may change places. A wide drawing scrolls across; <a href="#s_words">the same stands in words</a> below it.</p>
+<p>Each box leads to its step on the operation sheet. Steps that no way of lines joins may change places. <span class="on-screen">A wide drawing scrolls across; <a href="#s_words">the same stands in words</a> below it.</span></p>
 ${key(view)}${drawing(view, from)}</section>
 <section class="group" aria-labelledby="s_words">
 <h2 id="s_words">The same in words</h2>
