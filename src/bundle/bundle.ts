@@ -5,7 +5,7 @@ import * as esbuild from "esbuild";
 import type { Assets } from "../model/site.ts";
 
 /** Scripts, each for the pages of one kind; `<browserDir>/<entry>.ts`. */
-export const entries = ["bench", "practice", "dry-run", "quiz", "search"] as const;
+export const entries = ["bench", "practice", "dry-run", "quiz", "search", "sums"] as const;
 
 export interface BundleOptions {
   /** The folder of the built site. */

@@ -1,0 +1,75 @@
+/** The page of bench sums: a form for each, which the script works out; its formulas and sources for all. */
+import { type Address, linkTo } from "../../src/model/address.ts";
+import type { Programme } from "../../src/model/programme.ts";
+import type { Book } from "../book.ts";
+import { frame } from "../frame.ts";
+import { type Html, html } from "../html.ts";
+import { airForm, vapourForm } from "./sums/air-forms.ts";
+import { stripForm, torqueForm } from "./sums/bolt-forms.ts";
+import { type SumForm, sumForm } from "./sums/form.ts";
+import { convertForm, identifyForm, threadForm } from "./sums/thread-forms.ts";
+
+/** In the order in which they stand on the page. */
+export const sumForms: readonly SumForm[] = [
+  convertForm,
+  threadForm,
+  identifyForm,
+  torqueForm,
+  stripForm,
+  vapourForm,
+  airForm,
+];
+
+const from: Address = { kind: "plain", id: "sums" };
+
+export function sumsPage({ site: { programme }, assets }: Book): string {
+  return frame({
+    address: from,
+    title: "Bench sums",
+    programme,
+    assets,
+    scripts: ["sums"],
+    description:
+      "Units, threads, tightening torque, stripping, solvent vapour and fresh air, reckoned on the page.",
+    main: html`<div class="sheet sums">
+<header class="sheet-head"><h1>Bench sums</h1>
+<p class="summary">Write quantities as you would on paper; each answer says what it assumes, from where, and who decides. Threads side by side: <a href="${linkTo(from, chart)}">the thread chart</a>.</p></header>
+<p class="needs-script">To reckon here, the page needs JavaScript, which is off or has not come. Without it, these are the formulas with their sources, to be worked out by hand; the thread chart needs none.</p>
+<div class="sums-head">
+<nav class="sums-list" aria-label="Sums"><ul>
+${sumForms.map(({ id, title }) => html`<li><a href="#${id}">${title}</a></li>\n`)}</ul></nav>
+${unitChoice(programme.units)}</div>
+${sumForms.map((form) => section(form, programme.units))}</div>`,
+  });
+}
+
+const chart: Address = { kind: "plain", id: "sums/threads" };
+
+const systems = [
+  { value: "metric", name: "metric" },
+  { value: "inch", name: "inch" },
+] as const;
+
+function unitChoice(units: Programme["units"]): Html {
+  return html`<fieldset class="unit-choice" hidden><legend>Units that stand first</legend>
+${systems.map(({ value, name }) => html`<label><input type="radio" name="units" value="${value}"${value === units && html` checked`}> ${name}</label>\n`)}</fieldset>
+`;
+}
+
+function section(form: SumForm, units: Programme["units"]): Html {
+  const { id, title, lead, formulas, sources, deferral } = form;
+  return html`<section class="sum group" id="${id}" aria-labelledby="s_${id}">
+<h2 id="s_${id}">${title}</h2>
+<div class="sum-work">
+<p class="sum-lead">${lead}</p>
+${sumForm(form, units)}<div class="sum-answer" aria-live="polite"></div>
+<div class="sum-grounds"></div>
+<p class="sum-decides">${deferral}</p>
+</div>
+<div class="sum-how">
+<h3>How it is reckoned</h3>
+${formulas.map((formula) => html`<p>${formula}</p>\n`)}<p class="sum-source">Source: ${sources}.</p>
+</div>
+</section>
+`;
+}

@@ -1,0 +1,104 @@
+/** Forms of the sums on solvent vapour. */
+import { substanceIds, substanceNamed } from "../../../src/engine/workshop/air/substances.ts";
+import { deferrals } from "../../../src/engine/workshop/grounds.ts";
+import type { SumField, SumForm } from "./form.ts";
+
+/** Named so that the engine does not know it, and asks for its figures. */
+const another = { value: "another substance", name: "another, with figures of its own" };
+
+const substance: SumField = {
+  name: "substance",
+  label: "Substance",
+  choices: [...substanceIds().map((id) => ({ value: id, name: nameOf(id) })), another],
+};
+
+function nameOf(id: string): string {
+  const found = substanceNamed(id);
+  return found.ok ? found.value.name : id;
+}
+
+const temperature: SumField = {
+  name: "temperature",
+  label: "Temperature of the room",
+  example: { metric: "20 °C", inch: "68 °F" },
+  hint: "20 °C where nothing is written",
+  isOptional: true,
+};
+
+const own = (name: string, label: string, example: SumField["example"]): SumField => ({
+  name,
+  label,
+  ...(example === undefined ? {} : { example }),
+  isOptional: true,
+});
+
+const ownFigures = {
+  title: "Figures of its safety data sheet",
+  fields: [
+    own("figures-from", "Where the figures come from", "safety data sheet of the supplier, its date"),
+    own("molar-mass", "Molar mass, g/mol", "128"),
+    own("gravity", "Weight against water", "0.78"),
+    own("lower-limit", "Lower flammable limit", "0.8 %"),
+    own("exposure-limit", "Exposure limit", "20 ppm or 350 mg/m³"),
+    own("flash", "Flash point", { metric: "39 °C", inch: "102 °F" }),
+    own("boils", "Boils at", { metric: "154 °C", inch: "309 °F" }),
+  ],
+} as const;
+
+const firstOfAll =
+  "Is there a safer substance, or one that is not flammable? Can it be less? Can it be done outdoors, or under extraction? Ask that before you reckon.";
+
+export const vapourForm: SumForm = {
+  id: "vapour",
+  title: "Vapour in a room",
+  lead: `${firstOfAll} This estimates what a spill or a pan does to the air of a closed room if all of it evaporates.`,
+  fields: [
+    substance,
+    { name: "amount", label: "Liquid that evaporates", example: { metric: "100 mL", inch: "4 US fl oz" } },
+    {
+      name: "room",
+      label: "Room",
+      example: { metric: "4 m x 3 m x 2.4 m", inch: "12 x 10 x 8 ft" },
+      hint: "or 30 m³",
+    },
+    temperature,
+  ],
+  more: ownFigures,
+  formulas: [
+    "Vapour = liquid × density × molar volume ÷ molar mass; molar volume = 0.08206 L·atm/(mol·K) × temperature, 24.06 L at 20 °C. Divided by the room it is the average, in parts of the air.",
+    "Held against the lower flammable limit and the strictest exposure limit known. Limits in mg/m³ and ppm go together by 24.45 L/mol. All is rounded up.",
+  ],
+  sources:
+    "NIOSH Pocket Guide, IEC 60079-20-1, ACGIH (some figures from memory, as each answer says); GHS categories as in 29 CFR 1910.106(a)(19)",
+  deferral: deferrals.vapour,
+};
+
+export const airForm: SumForm = {
+  id: "air",
+  title: "Fresh air needed",
+  lead: `${firstOfAll} This estimates the fresh air that keeps the average of a room below a limit while a liquid evaporates evenly.`,
+  fields: [
+    substance,
+    { name: "rate", label: "Liquid that evaporates", example: { metric: "50 mL/h", inch: "0.1 US pt/h" } },
+    {
+      name: "limit",
+      label: "Stay below",
+      example: "200 ppm, 350 mg/m³ or 10 % LFL",
+      hint: "the exposure limit where nothing is written",
+      isOptional: true,
+    },
+    {
+      name: "mixing",
+      label: "Mixing factor",
+      example: "10",
+      hint: "1 mixes perfectly, 10 hardly; 10 where nothing is written",
+      isOptional: true,
+    },
+    temperature,
+  ],
+  more: ownFigures,
+  formulas: ["Air = mixing factor × vapour made in an hour ÷ limit, in parts of the air. Rounded up."],
+  sources:
+    "ACGIH, Industrial Ventilation, chapter 2; the range of the mixing factor from memory; NIOSH Pocket Guide",
+  deferral: deferrals.vapour,
+};

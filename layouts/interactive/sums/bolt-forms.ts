@@ -1,0 +1,146 @@
+/** Forms of the sums on bolts. */
+import { materials } from "../../../src/engine/workshop/bolts/materials.ts";
+import { strengthNames } from "../../../src/engine/workshop/bolts/strength.ts";
+import { formatNumber } from "../../../src/engine/workshop/format-quantity.ts";
+import { deferrals } from "../../../src/engine/workshop/grounds.ts";
+import type { SumField, SumForm } from "./form.ts";
+
+const thread: SumField = {
+  name: "thread",
+  label: "Thread",
+  example: { metric: "M6, 2 BA", inch: "1/4-20 UNC" },
+};
+
+const strength = (label: string): SumField => ({
+  name: "class",
+  label,
+  example: "8.8, A2-70 or brass",
+  hint: "as marked on the head; an unmarked screw has none, and no figure holds for it",
+  known: [...strengthNames(), "brass"],
+});
+
+const ring: readonly SumField[] = [
+  {
+    name: "bearing",
+    label: "Ring on which the head bears",
+    example: { metric: "8.9 mm", inch: "3/8 in" },
+    hint: "its outer diameter",
+    isOptional: true,
+  },
+  {
+    name: "hole",
+    label: "Hole under the head",
+    example: { metric: "6.6 mm", inch: "17/64 in" },
+    isOptional: true,
+  },
+];
+
+export const torqueForm: SumForm = {
+  id: "torque",
+  title: "Tightening torque and preload",
+  lead: "The torque for a share of the yield point. With a torque given, the way back: how hard that torque pulls.",
+  fields: [
+    thread,
+    strength("Class of the screw"),
+    {
+      name: "friction",
+      label: "Friction",
+      example: "0.10",
+      hint: "0.10 greased, 0.15 oiled, 0.2 or more dry",
+    },
+    {
+      name: "torque",
+      label: "Torque, for the way back",
+      example: { metric: "5 N·m", inch: "44 lbf·in" },
+      isOptional: true,
+    },
+    { name: "used", label: "The screw is not new", isTick: true },
+  ],
+  more: {
+    title: "Share of the yield point, nut factor, head",
+    fields: [
+      {
+        name: "share",
+        label: "Share of the yield point",
+        example: "0.9",
+        hint: "that is usual for new ones of 8.8 to 12.9, and 0.6 for all others",
+        isOptional: true,
+      },
+      {
+        name: "nut-factor",
+        label: "Nut factor",
+        example: "0.2",
+        hint: "in place of the friction",
+        isOptional: true,
+      },
+      {
+        name: "head-friction",
+        label: "Friction under the head",
+        example: "0.12",
+        hint: "where it is another than in the thread",
+        isOptional: true,
+      },
+      ...ring,
+    ],
+  },
+  formulas: [
+    "Preload = share × yield point × stress area ÷ twist. Twist = √(1 + 3 · [1.5 · d₂/dₛ · (P/(π·d₂) + 1.155 µ)]²), by which pull and twist together stress the screw more than the pull alone.",
+    "Torque = preload × (0.16 P + 0.58 d₂ · µ of the thread + ½ · mean diameter of the head’s ring · µ of the head). For flanks other than 60° the exact form of the same.",
+    "With a nut factor: torque = K × preload × nominal diameter.",
+  ],
+  sources:
+    "VDI 2230-1; ISO 898-1, Table 3, ISO 3506-1 and ISO 8839 (partly from memory); scatter: NASA-STD-5020",
+  deferral: deferrals.bolt,
+};
+
+export const stripForm: SumForm = {
+  id: "strip",
+  title: "Does the screw break or the thread strip?",
+  lead: "What gives first, at which pull and torque, and how much thread it takes for the screw to break before the hole is spoilt.",
+  fields: [
+    thread,
+    {
+      name: "engagement",
+      label: "Length of thread engaged",
+      example: { metric: "8 mm", inch: "5/16 in" },
+      hint: "over which full threads are together",
+    },
+    {
+      name: "material",
+      label: "The hole is in",
+      choices: materials().map(({ id, name, shearMPa }) => ({
+        value: id,
+        name: `${name}: ${formatNumber(shearMPa)} MPa`,
+      })),
+      hint: "shear strength; of a range the lower end",
+    },
+    strength("Class of the screw"),
+  ],
+  more: {
+    title: "A material of your own, friction, head",
+    fields: [
+      {
+        name: "shear",
+        label: "Shear strength of the material",
+        example: { metric: "195 MPa", inch: "28000 psi" },
+        hint: "from its data sheet, in place of a material",
+        isOptional: true,
+      },
+      {
+        name: "friction",
+        label: "Friction",
+        example: "0.1",
+        hint: "which is taken where nothing is written: less friction strips at a smaller torque",
+        isOptional: true,
+      },
+      ...ring,
+    ],
+  },
+  formulas: [
+    "Area of the hole’s threads = π · d/P · [P/2 + tan(α/2) · (d − D₂)] × engagement, with the smallest screw and the widest nut that pass inspection; that of the screw’s threads alike, at the minor diameter of the nut.",
+    "Each strips at its area × shear strength; a screw’s own threads shear at 0.6 of its tensile strength. The screw breaks at stress area × tensile strength, and sooner while it is twisted.",
+  ],
+  sources:
+    "FED-STD-H28/2B, Appendix B; VDI 2230-1; strengths of materials as each answer names them, some from memory",
+  deferral: deferrals.bolt,
+};

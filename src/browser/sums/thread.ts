@@ -1,0 +1,63 @@
+/** A thread by its name: what it measures. */
+import { type Designation, parseDesignation } from "../../engine/workshop/designation.ts";
+import { formatNumber } from "../../engine/workshop/format-quantity.ts";
+import { dimensionsOf, type ThreadDimensions } from "../../engine/workshop/threads/dimensions.ts";
+import { seriesNamed } from "../../engine/workshop/threads/series.ts";
+import { mmPerInch } from "../../engine/workshop/threads/size.ts";
+import { twinsOf, twinWords } from "../../engine/workshop/threads/twins.ts";
+import { area, inBoth, length, type UnitSystem } from "./amounts.ts";
+import type { Answer, Figure, Sum } from "./answer.ts";
+import type { Fields } from "./fields.ts";
+
+export const thread: Sum = {
+  id: "thread",
+  reckon(fields, units) {
+    const size = threadIn(fields);
+    return size === undefined ? undefined : answer(size, units);
+  },
+};
+
+export function threadIn(fields: Fields): Designation | undefined {
+  const text = fields.needed("thread", "a thread such as M6, 1/4-20 UNC or 2 BA");
+  return text === undefined ? undefined : fields.taken("thread", parseDesignation(text));
+}
+
+function answer(size: Designation, units: UnitSystem): Answer {
+  const { angle, standard } = seriesNamed(size.series);
+  const found = dimensionsOf(size);
+  const hand = size.leftHand ? ", left-hand" : "";
+  return {
+    headline: `${size.designation}${hand}: ${size.series}, ${standard}, flanks ${angle}°`,
+    figures: figuresOf(size, found, units),
+    grounds: {
+      assumptions: [
+        "Basic sizes, without tolerance: a real screw is a little smaller.",
+        `Tapping drill by ${found.tapDrill.rule}.`,
+      ],
+      warnings: twinsOf(size).map(twinWords),
+      sources: [found.source, ...(found.clearanceHole ? ["ISO 273 (clearance holes)"] : [])],
+    },
+  };
+}
+
+function figuresOf(size: Designation, found: ThreadDimensions, units: UnitSystem): Figure[] {
+  const mm = (name: string, value: number): Figure => inBoth(name, value / 1000, length, units);
+  const { clearanceHole: hole, rootDiameterMm: root } = found;
+  return [
+    mm("Outside diameter", size.diameterMm),
+    mm("Pitch", size.pitchMm),
+    { name: "Threads per inch", value: formatNumber(size.tpi ?? mmPerInch / size.pitchMm) },
+    mm("Pitch diameter", found.pitchDiameterMm),
+    mm("Minor diameter", found.minorDiameterMm),
+    ...(root === undefined ? [] : [mm("Root of the screw", root)]),
+    inBoth("Stress area", found.stressAreaMm2 / 1e6, area, units),
+    mm("Tapping drill", found.tapDrill.diameterMm),
+    ...(hole
+      ? [
+          mm("Clearance hole, fine", hole.fine),
+          mm("Clearance hole, medium", hole.medium),
+          mm("Clearance hole, coarse", hole.coarse),
+        ]
+      : []),
+  ];
+}
