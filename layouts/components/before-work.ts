@@ -6,12 +6,14 @@ import { type Html, html } from "../html.ts";
 import { checks } from "./checks.ts";
 import { conditions } from "./conditions.ts";
 import { line, lines } from "./lines.ts";
-import { neededModules } from "./needed-modules.ts";
+import { moduleBefore, neededModules } from "./needed-modules.ts";
 
 export function beforeWork(view: ModuleView, book: Book, from: Address): Html | undefined {
   const { module } = view;
-  const needs =
-    module.needs.length === 0 ? undefined : lines([line("Needs", neededModules(module, book, from))]);
+  const needs = lines([
+    line("Needs", module.needs.length === 0 ? undefined : neededModules(module, book, from)),
+    line("Begins", moduleBefore(module, book, from)),
+  ]);
   const content = [needs, conditions(view, book), checks(module.asFound, "As found", "Found")];
   if (content.every((each) => each === undefined)) return undefined;
   return html`<section class="group before-work" aria-labelledby="s_before-work">

@@ -57,7 +57,8 @@ function namesOf(module: Module, quiz: ModuleQuiz | undefined, source: Source): 
     const address = link.kind === "page" ? addressOfPath(link.path) : undefined;
     return address?.kind === "module" ? address.id : undefined;
   });
-  return [...new Set([...module.needs, ...linked.filter((id) => id !== undefined)])];
+  const before = module.beginsFrom === undefined ? [] : [module.beginsFrom];
+  return [...new Set([...module.needs, ...before, ...linked.filter((id) => id !== undefined)])];
 }
 
 function soundGraph(module: Module): Graph {

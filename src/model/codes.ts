@@ -264,6 +264,18 @@ export const codes = {
     "a cover goes back over what is wet with something that can burn",
     "Put a wait: or a step that dries: before the cover goes back.",
   ),
+  "handed-on": error(
+    "a module is handed something that it does not list",
+    "List it under parts: or fasteners:, or mend leaves: of the module that hands it on.",
+  ),
+  "handed-nowhere": warning(
+    "something is handed on to a module that begins from elsewhere",
+    "Give begins-from: in the module that goes on with it, or say off or discarded under leaves:.",
+  ),
+  "begins-otherwise": error(
+    "a state starts with another value than the module before it ends with",
+    "Mend starts: here, or ends: there.",
+  ),
   // Declared and used
   "undeclared-use": error("a step uses what the module does not declare", "Add it to the module's list."),
   "odd-drive": warning(
@@ -306,6 +318,44 @@ export const codes = {
   "quiz-no-reason": error(
     "a wrong option does not say what is wrong with it",
     "Add why:, so that the mistake teaches something.",
+  ),
+  "torque-words": error(
+    "a figure of torque stands where nobody knows what screw or hole can bear",
+    "Write words, such as snug; or say class:, thread: and what it goes into.",
+  ),
+  "torque-too-high": error(
+    "a torque pulls a screw to more than 90 % of its proof load",
+    "Take a lower figure from the maker or from the sum, or write words.",
+  ),
+  "torque-strips": error(
+    "a torque strips the hole that the screw goes into",
+    "Take a lower figure or more thread, or write words.",
+  ),
+  "torque-high": warning(
+    "a torque takes more than 75 % of what screw or hole can bear",
+    "Leave more room, unless the maker says so.",
+  ),
+  "unknown-class": error("a strength class is not known", "Write one of the list, or words for the torque."),
+  "unknown-material": error("the material of a tapped hole is not known", "Write one of the list."),
+  "engagement-missing": warning(
+    "a figure of torque goes into soft metal and nobody says how much thread holds",
+    "Say engagement: under into:.",
+  ),
+  "no-driver": warning(
+    "no tool of the module fits a fastener that a step turns",
+    "Declare the tool under tools:, or give the tool's sheet its drive:.",
+  ),
+  "vapour-unguarded": error(
+    "a substance whose vapour can hurt is used indoors without a safety message",
+    "Name its hazard at the step; use less of it, a milder one, or go outdoors. The supplier's safety data sheet and local rules decide; this sum is an estimate.",
+  ),
+  "message-in-prose": warning(
+    "a safety message stands in prose, where it can come too late",
+    "Make it a hazard sheet and name it under hazards: of the step, so that it stands before it.",
+  ),
+  "notice-injury": warning(
+    "the signal word notice is used for harm to people; it is for damage only",
+    "Take caution, warning or danger, by how bad and how likely it is.",
   ),
   "quiz-guessable": warning(
     "someone who guesses passes a quiz more than one time in twenty",

@@ -1,3 +1,4 @@
+import type { Beginning } from "../engine/procedure/procedure.ts";
 import type { Quiz } from "../engine/quiz/quiz.ts";
 import type { Module } from "./module.ts";
 import type { Programme } from "./programme.ts";
@@ -11,6 +12,18 @@ export interface ModuleQuiz {
   readonly quiz: Quiz;
 }
 
+/** How a module hangs together with the one before it and the one after it. */
+export interface Handover {
+  /** The module that it begins from. */
+  readonly beginsFrom: string | undefined;
+  /** What it leaves off and slack. */
+  readonly leaves: Beginning;
+  /** Parts and fastener sets that it hands on, with the module that goes on with them. */
+  readonly onward: readonly (readonly [string, string])[];
+  /** Its states at the end. */
+  readonly states: readonly (readonly [string, string])[];
+}
+
 /** What other files may name of a content file. */
 export interface Outline {
   readonly path: string;
@@ -22,6 +35,8 @@ export interface Outline {
   readonly pictures: readonly string[];
   /** Ids of the modules that a module needs. */
   readonly needs: readonly string[];
+  /** Of a module that could be understood. */
+  readonly handover: Handover | undefined;
   /** False where the file could be read but not understood: its own faults are reported, not those of all that name it. */
   readonly isSound: boolean;
 }

@@ -69,7 +69,19 @@ export interface ModuleFastener extends FastenerSet {
   readonly stays: string | undefined;
   readonly torque: string | undefined;
   readonly torqueSource: string | undefined;
+  /** Property class or material: 8.8, A2-70, CU2. */
+  readonly strengthClass: string | undefined;
+  readonly into: TappedHole | undefined;
   readonly note: string | undefined;
+}
+
+/** What a screw goes into. */
+export interface TappedHole {
+  readonly material: string;
+  /** Length of full thread that holds, as written. */
+  readonly engagement: string | undefined;
+  /** False where it is cracked, crumbling, repaired or stripped before. */
+  readonly isSound: boolean;
 }
 
 export interface ModuleStep extends Step, Protection {
@@ -111,6 +123,8 @@ export interface Module extends Protection {
   readonly writtenBy: string | undefined;
   readonly approvedBy: string | undefined;
   readonly needs: readonly string[];
+  /** The module whose closing tray and states it starts with. */
+  readonly beginsFrom: string | undefined;
   readonly tools: readonly string[];
   readonly substances: readonly SubstanceUsed[];
   readonly hazards: readonly string[];

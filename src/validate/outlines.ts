@@ -1,10 +1,11 @@
 /** What other files may name of each content file: all that rules need to know of modules of another share. */
 
 import { rowOf } from "../model/address.ts";
-import type { Content, Outline } from "../model/content.ts";
+import type { Content, ModuleQuiz, Outline } from "../model/content.ts";
 import { placesOn } from "../model/link.ts";
 import { resolvePath } from "../model/path.ts";
 import type { Source } from "../model/source.ts";
+import { handoverOf } from "./handover.ts";
 import { looksLikeStep } from "./looks-like-step.ts";
 import { defaultProgramme } from "./make/programme.ts";
 
@@ -18,16 +19,21 @@ function outlineOf(source: Source, items: Items): Outline {
   const module = source.kind === "module" ? items.modules.get(source.id) : undefined;
   const figures =
     module?.procedure.steps.flatMap(({ figure }) => (figure === undefined ? [] : [figure.file])) ?? [];
+  const asked = source.kind === "quiz" ? picturesOf(items.quizzes.get(source.id)) : [];
   const shown = source.pictures.map(({ src }) => resolvePath(source.path, src));
   return {
     path: source.path,
     places: [...placesOn(source), ...[...(module?.procedure.fasteners.keys() ?? [])].map(rowOf)],
     hasAllPlaces: isWhole(source),
-    pictures: [...shown, ...figures].filter((path) => path !== undefined),
+    pictures: [...shown, ...figures, ...asked].filter((path) => path !== undefined),
     needs: module?.needs ?? [],
+    handover: module && handoverOf(module),
     isSound: isSound(source, items),
   };
 }
+
+const picturesOf = (quiz: ModuleQuiz | undefined): string[] =>
+  quiz?.quiz.questions.flatMap((question) => (question.kind === "point" ? [question.figure.file] : [])) ?? [];
 
 /** A step that can't be read may have any id, and a page that can't be read any place. */
 const isWhole = ({ path, sections, otherBlocks }: Source): boolean =>

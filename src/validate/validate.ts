@@ -7,6 +7,7 @@ import type { Module } from "../model/module.ts";
 import type { Programme } from "../model/programme.ts";
 import { remembered } from "../model/remembered.ts";
 import { blankSource, type Reading, ruledKinds, type Source, type SourceKind } from "../model/source.ts";
+import { begun } from "./handover.ts";
 import { makeModule } from "./make/module.ts";
 import { defaultProgramme, makeProgramme } from "./make/programme.ts";
 import { makeQuiz } from "./make/quiz.ts";
@@ -66,10 +67,24 @@ export function parse(reading: Reading): { parsed: Parsed; diagnostics: Diagnost
 
 /** Looks at how content hangs together, by every rule. `outlines` are those of the whole content folder. */
 export function check(parsed: Parsed, outlines: readonly Outline[]): Checked {
-  const content = { ...parsed, outlines: new Map(outlines.map((outline) => [outline.path, outline])) };
+  const content = begin(parsed, new Map(outlines.map((outline) => [outline.path, outline])));
   const reporter = new Reporter();
   for (const rule of rules) rule.check(content, reporter);
   return { content, diagnostics: reporter.diagnostics };
+}
+
+/** Gives modules that begin from another one their beginning, and their quizzes the order of work that follows from it. */
+function begin(parsed: Parsed, outlines: Content["outlines"]): Content {
+  const modules = new Map([...parsed.modules].map(([id, module]) => [id, begun(module, outlines)]));
+  const quizzes = new Map(
+    [...parsed.quizzes].map(([id, quiz]) => {
+      const module = modules.get(id)!;
+      if (module === parsed.modules.get(id)) return [id, quiz];
+      const { item } = parseQuiz(parsed.sources.get(quiz.path)!, module, parsed.programme.pass);
+      return [id, item ?? quiz];
+    }),
+  );
+  return { ...parsed, modules, quizzes, outlines };
 }
 
 interface Outcome<Item> {

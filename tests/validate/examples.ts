@@ -1,6 +1,7 @@
 /** For every code of the catalogue, the sound programme with one thing wrong, and the place where that is reported. */
 import type { Code } from "../../src/model/codes.ts";
 import { changed, type Files, withFile, withoutFile } from "../support/content-folder.ts";
+import { twoModules } from "../support/two-modules.ts";
 
 export interface Example {
   readonly code: Code;
@@ -13,6 +14,7 @@ export interface Example {
 }
 
 const module = "modules/box/module.md";
+const strip = "modules/strip/module.md";
 const quiz = "modules/box/quiz.yaml";
 const tool = "tools/driver.md";
 const programme = "programme.yaml";
@@ -58,6 +60,14 @@ function withOil(code: Code, from: string, to: string, at: string, says: string,
     oiled === undefined ? known : changed(module, oiled, `${oiled}work: [wheel]\nsubstances: [oil]\n`, known);
   return { code, files: changed(module, from, to, done), file: module, at, says };
 }
+
+/** A module that lists, and hands on, one thing more. */
+const handing = changed(
+  strip,
+  "  wheel: {name: wheel}",
+  "  wheel: {name: wheel}\n  works: {name: works}",
+  twoModules,
+);
 
 /** A stop once the wheel is out, where the lid is off with its screws and the brake is off. */
 const stopped = (from: string, to: string, says: string): Example => ({
@@ -538,6 +548,33 @@ export const examples: readonly Example[] = [
     at: "refit: [lid, lid-screws]",
     says: '"lid" (lid) goes back over "wheel" (wheel)',
   },
+  {
+    code: "handed-on",
+    files: changed(strip, "wheel: {to: build}", "wheel: {to: build}, works: {to: build}", handing),
+    file: "modules/build/module.md",
+    at: "strip",
+    says: 'hands "works" on',
+  },
+  {
+    code: "handed-nowhere",
+    files: changed("modules/build/module.md", "begins-from: strip", "begins-from: box", twoModules),
+    file: strip,
+    at: "build}, lid-screws",
+    says: 'which begins from "box"',
+  },
+  {
+    code: "begins-otherwise",
+    files: changed(strip, "ends: let down", "ends: wound", twoModules),
+    file: "modules/build/module.md",
+    at: "let down",
+    says: '"strip" leaves it "wound"',
+  },
+  {
+    code: "unknown-module",
+    files: changed("modules/build/module.md", "begins-from: strip", "begins-from: stripp", twoModules),
+    file: "modules/build/module.md",
+    at: "stripp",
+  },
   // Declared and used
   inModule("undeclared-use", "substances: [{use: spirit, amount: 50 mL, place: outdoors}]\n", "", "spirit"),
   inModule("unused-declaration", "substances: [spirit]\n", "", "spirit"),
@@ -606,6 +643,57 @@ export const examples: readonly Example[] = [
     "{text: The wheel, why: The lid covers it.}",
     "{text: The wheel}",
     "{text: The wheel}",
+  ),
+  inQuiz("quiz-size", "      - {item: The brake, with: two states}\n", "", "- {item: The lid", "3 to 8"),
+  inQuiz("quiz-equal-options", "with: two states", "with: Spirit", "{item: The brake", '"Spirit" twice'),
+  inQuiz("quiz-equal-options", "text: a spring", "text: spirit", "{text: spirit", '"spirit" twice'),
+  inQuiz("quiz-equal-options", "[screws, lid screws]", "[screws, Screws]", "Screws", '"Screws" twice'),
+  inQuiz("quiz-equal-options", "{text: clews", "{text: SCREWS", "{text: SCREWS", "a mistake"),
+  inQuiz("quiz-slips", "slips: 1", "slips: 3", "3", "shortest answer"),
+  inQuiz("quiz-no-right", "10], right: true}", "10], why: x}", "- {where: in the middle", "no right option"),
+  inQuiz("quiz-no-reason", ", why: A screw sits there.}", "}", "{where: in a corner"),
+  inQuiz("quiz-place", "[50, 50, 10]", "[95, 50, 10]", "{where: in the middle", "beyond the edge"),
+  inQuiz("quiz-place", "[5, 5, 20, 20]", "[45, 45, 20, 20]", "{where: in the middle", "within"),
+  inQuiz("wrong-type", "circle: [50, 50, 10], ", "", "{where: in the middle", "either circle"),
+  inQuiz("figure-missing", "file: figures/box.svg", "file: figures/bux.svg", "figures/bux.svg"),
+  inQuiz(
+    "quiz-unknown-group",
+    "lever, group: Stays",
+    "lever, group: Stay",
+    "Stay,",
+    'nearest known is "Stays"',
+  ),
+  inQuiz("quiz-empty-group", "[Off, Stays]", "[Off, Lost, Stays]", "Lost", 'no item in "Lost"'),
+  inQuiz("quiz-equal-options", "text: lid screws, group", "text: Lid, group", "{text: Lid,", '"Lid" twice'),
+  inQuiz("quiz-case", "{thread: M3, turns: 6}", "{thread: M3}", "{thread: M3}", "no turns"),
+  inQuiz(
+    "quiz-case",
+    "{thread: M3, turns: 6}",
+    "{thread: M99, turns: 6}",
+    "{thread: M99",
+    '"M99"'.slice(1, -1),
+  ),
+  inQuiz("quiz-case", "How far do {turns}", "How far do {turn}", "{thread: 4 BA", "{turn}"),
+  inQuiz("wrong-type", "sum: advance", "sum: eval(1)", "eval(1)"),
+  inQuiz(
+    "quiz-size",
+    "questions:\n  - id: first",
+    "paper: 99\nquestions:\n  - id: first",
+    "99",
+    "99 or more",
+  ),
+  inQuiz(
+    "quiz-unknown-objective",
+    "questions:\n  - id: first",
+    "paper: {objectives: {covers: 1}}\nquestions:\n  - id: first",
+    "{objectives",
+    'no question for "covers"',
+  ),
+  inQuiz(
+    "quiz-never-drawn",
+    "questions:\n  - id: first\n    kind: choose-one",
+    "paper: {objectives: {covers: 1}}\nquestions:\n  - id: first\n    objective: covers\n    kind: choose-one",
+    "several",
   ),
   inQuiz("quiz-guessable", "questions:\n  - id: first", "pass: 10 %\nquestions:\n  - id: first", "questions"),
   whole("quiz-without-module", "modules/other/quiz.yaml", "questions: []\n"),

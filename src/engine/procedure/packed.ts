@@ -1,5 +1,5 @@
 /** What a walk needs of a procedure, as plain JSON: maps are lists of their entries. */
-import type { Act, Hold, Part, StateVariable, Work } from "./procedure.ts";
+import type { Act, Beginning, Hold, Part, StateVariable, Work } from "./procedure.ts";
 import type { MatchedMachine } from "./tray-account.ts";
 
 type Entries<Value> = readonly (readonly [string, Value])[];
@@ -35,6 +35,7 @@ export interface PackedProcedure {
   readonly fasteners: readonly PackedFasteners[];
   readonly states: readonly StateVariable[];
   readonly steps: readonly PackedStep[];
+  readonly begins?: Beginning | undefined;
 }
 
 /** A procedure as it is walked: the machine, and the work of each step in the written order. */
@@ -43,8 +44,9 @@ export interface Walkable extends MatchedMachine {
 }
 
 /** O(size of the procedure). */
-export function packProcedure({ parts, fasteners, states, steps }: Walkable): PackedProcedure {
+export function packProcedure({ parts, fasteners, states, steps, begins }: Walkable): PackedProcedure {
   return {
+    begins,
     parts: [...parts.values()].map(packPart),
     fasteners: [...fasteners.values()].map(({ id, name, count, matched, keep }) => ({
       ...{ id, name, count, matched, keep },
@@ -70,8 +72,9 @@ const packPart = ({ id, name, covers, heldBy, onlyWhile, in: lies, replaces, kee
 });
 
 /** The other way round. What was packed is trusted: the page that bears it was made by the build. */
-export function unpackProcedure({ parts, fasteners, states, steps }: PackedProcedure): Walkable {
+export function unpackProcedure({ parts, fasteners, states, steps, begins }: PackedProcedure): Walkable {
   return {
+    begins,
     parts: byId(parts.map(unpackPart)),
     fasteners: byId(fasteners.map((set) => ({ ...set, keep: set.keep }))),
     states: byId(states),

@@ -89,11 +89,21 @@ export interface Left {
   readonly to: string | undefined;
 }
 
+/** What is off or slack before the first step, because another procedure has left it so. Plain data, to be sent and packed. */
+export interface Beginning {
+  /** Ids of parts that are off. */
+  readonly parts: readonly string[];
+  /** Of fastener sets, how many are out and how many slack. */
+  readonly sets: readonly (readonly [string, { readonly out: number; readonly slack: number }])[];
+}
+
 /** What the steps work on. */
 export interface Machine {
   readonly parts: ReadonlyMap<string, Part>;
   readonly fasteners: ReadonlyMap<string, FastenerSet>;
   readonly states: ReadonlyMap<string, StateVariable>;
+  /** Undefined where the machine is whole at first. */
+  readonly begins?: Beginning | undefined;
 }
 
 /** A whole procedure. Steps stand in the written order, which is one right order. */

@@ -15,14 +15,24 @@ export interface Tray {
   readonly states: ReadonlyMap<string, string>;
 }
 
-/** The tray before the first step: every part on but those that take another's place, every screw tight. */
-export function startingTray(machine: Machine): Tray {
-  const parts = [...machine.parts.values()];
+/**
+ * The tray before the first step: every part on but those that take another's place, every screw tight; or what another
+ * procedure has left off and slack, as far as this one knows the things.
+ */
+export function startingTray({ parts, fasteners, states, begins }: Machine): Tray {
+  const off = (begins?.parts ?? []).filter((part) => parts.has(part));
+  const spare = [...parts.values()].filter((part) => part.replaces !== undefined).map((part) => part.id);
+  const loose = new Map(begins?.sets);
   return {
-    parts: new Set(parts.filter((part) => part.replaces !== undefined).map((part) => part.id)),
-    sets: new Map(
-      [...machine.fasteners.values()].map((set) => [set.id, { tight: set.count, slack: 0, out: 0 }]),
-    ),
-    states: new Map([...machine.states.values()].map((state) => [state.id, state.starts])),
+    parts: new Set([...off, ...spare]),
+    sets: new Map([...fasteners.values()].map(({ id, count }) => [id, countsOf(count, loose.get(id))])),
+    states: new Map([...states.values()].map((state) => [state.id, state.starts])),
   };
+}
+
+/** No more are out or slack than there are. */
+function countsOf(count: number, loose = { out: 0, slack: 0 }): Counts {
+  const out = Math.min(loose.out, count);
+  const slack = Math.min(loose.slack, count - out);
+  return { tight: count - out - slack, slack, out };
 }

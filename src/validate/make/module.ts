@@ -12,6 +12,7 @@ export function makeModule(source: Source, data: ModuleData, steps: readonly Mod
     id: source.id,
     path: source.path,
     ...{ title, summary, revision, issued, needs, tools, hazards, conditions, sources },
+    beginsFrom: data["begins-from"],
     writtenBy: data["written-by"],
     approvedBy: data["approved-by"],
     substances: data.substances.map(({ use, amount, place }) => ({ use, amount, place })),
@@ -58,6 +59,12 @@ function makeFastener(id: string, data: Entry<"fasteners">): ModuleFastener {
     id,
     ...{ name, count, kind, thread, length, drive, keep, matched, stays, torque, note },
     torqueSource: data["torque-source"],
+    strengthClass: data.class,
+    into: data.into && {
+      material: data.into.material,
+      engagement: data.into.engagement,
+      isSound: data.into.sound,
+    },
   };
 }
 

@@ -1,4 +1,6 @@
 import { acts } from "./acts.ts";
+import { begins } from "./begins.ts";
+import { drivers } from "./drivers.ts";
 import { driveNames } from "./drives.ts";
 import { duplicates } from "./duplicates.ts";
 import { fasteners } from "./fasteners.ts";
@@ -8,6 +10,7 @@ import { headings } from "./headings.ts";
 import { impliedAfter } from "./implied-after.ts";
 import { links } from "./links.ts";
 import { loops } from "./loops.ts";
+import { messages } from "./messages.ts";
 import { noSteps } from "./no-steps.ts";
 import { oiling } from "./oiling.ts";
 import { practiceCannotFail } from "./practice-cannot-fail.ts";
@@ -18,10 +21,12 @@ import { precedence } from "./precedence.ts";
 import { quizzes } from "./quizzes.ts";
 import { records } from "./records.ts";
 import { references } from "./references.ts";
+import { roomAir } from "./room-air.ts";
 import type { Rule } from "./rule.ts";
 import { stays } from "./stays.ts";
 import { stops } from "./stops.ts";
 import { targets } from "./targets.ts";
+import { torques } from "./torques.ts";
 import { tray } from "./tray.ts";
 import { unboundSteps } from "./unbound-steps.ts";
 import { used } from "./used.ts";
@@ -36,12 +41,17 @@ export const rules: readonly Rule[] = [
   loops,
   acts,
   fasteners,
+  torques,
+  drivers,
+  roomAir,
+  messages,
   driveNames,
   noSteps,
   records,
   used,
   precedence,
   practices,
+  begins,
   tray,
   stops,
   stays,

@@ -10,8 +10,11 @@ export const loops: Rule = {
   check(content, reporter) {
     for (const module of content.modules.values()) checkParts(module, content, reporter);
     const needs = (id: string): readonly string[] => content.outlines.get(modulePath(id))?.needs ?? [];
+    const before = (id: string): readonly string[] =>
+      [content.outlines.get(modulePath(id))?.handover?.beginsFrom].filter((one) => one !== undefined);
     for (const { id, path } of content.modules.values()) {
       reportLoop(id, needs, "needs", () => inFile(content, { path }, ["needs"]), reporter);
+      reportLoop(id, before, "begins-from", () => inFile(content, { path }, ["begins-from"]), reporter);
     }
   },
 };

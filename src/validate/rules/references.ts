@@ -61,7 +61,7 @@ const kinds: readonly ReferenceKind[] = [
     code: "unknown-module",
     noun: "module",
     known: knownOf("module"),
-    ofModule: (module) => [...list("needs", module.needs), ...onward(module)],
+    ofModule: (module) => [...list("needs", module.needs), ...before(module), ...onward(module)],
     ofStep: none,
   },
   {
@@ -72,6 +72,9 @@ const kinds: readonly ReferenceKind[] = [
     ofStep: (step) => (step.phase === undefined ? [] : [{ id: step.phase, path: ["phase"] }]),
   },
 ];
+
+const before = ({ beginsFrom }: Module): Reference[] =>
+  beginsFrom === undefined ? [] : [{ id: beginsFrom, path: ["begins-from"] }];
 
 const onward = (module: Module): Reference[] =>
   [...module.procedure.leaves].flatMap(([id, { to }]) =>

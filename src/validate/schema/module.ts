@@ -42,6 +42,19 @@ const part = fields(
 
 const loose = z.enum(["slack", "out"]);
 
+const tappedHole = fields(
+  {
+    material: text,
+    engagement: writtenQuantity("length", "6 mm").optional(),
+    sound: z.boolean().default(true),
+  },
+  {
+    material: "What the thread is cut into: brass, steel-mild, zinc-3.",
+    engagement: "The length of full thread that holds: 6 mm.",
+    sound: "false where it is cracked, crumbling, repaired or stripped before.",
+  },
+);
+
 const fastener = fields(
   {
     name: text,
@@ -58,6 +71,8 @@ const fastener = fields(
       .optional(),
     torque: text.optional(),
     "torque-source": text.optional(),
+    class: text.optional(),
+    into: tappedHole.optional(),
     note: text.optional(),
   },
   {
@@ -73,6 +88,8 @@ const fastener = fields(
     "never-left": "slack, out or both, where work must never be left while they are so.",
     torque: "How tight: words such as snug, or a figure that has its source.",
     "torque-source": "Where a figure of torque comes from.",
+    class: "Property class or material of the screw, where it is known: 8.8, A2-70, CU2.",
+    into: "What the screw goes into, where a figure of torque is given.",
     note: "What else to know of them.",
   },
 );
@@ -149,6 +166,7 @@ export const module = fields(
     "written-by": text.optional(),
     "approved-by": text.optional(),
     needs: ids.default([]),
+    "begins-from": id.optional(),
     tools: ids.default([]),
     substances: z.array(substanceUsed).default([]),
     hazards: ids.default([]),
@@ -175,6 +193,8 @@ export const module = fields(
     "written-by": "Who wrote it.",
     "approved-by": "Who approved it.",
     needs: "Ids of the modules to be signed off first.",
+    "begins-from":
+      "Id of the module whose closing tray and states it starts with: what that one leaves off is off.",
     tools: "Ids of all tools that its steps take.",
     substances: "All substances that its steps take, with amount and place.",
     hazards: "Ids of the hazards of the whole module.",
