@@ -45,6 +45,7 @@ const sections: readonly {
   { id: "about", name: "About", kinds: [] },
 ];
 
+  { id: "sums", name: "Sums", kinds: [] },
 /** Makes a whole page. */
 export function frame(page: Frame): string {
   return html`<!DOCTYPE html>
@@ -107,7 +108,8 @@ const isHome = (address: Address) => address.kind === "plain" && address.id === 
 /** "page" for the page itself, "true" for a page that belongs to the section. */
 function mark(section: (typeof sections)[number], address: Address): string | undefined {
   if (address.kind === "plain" && address.id === section.id) return "page";
-  return section.kinds.includes(address.kind) ? "true" : undefined;
+  const isBelow = address.kind === "plain" && address.id.startsWith(`${section.id}/`);
+  return isBelow || section.kinds.includes(address.kind) ? "true" : undefined;
 }
 
 const deferral: Value =
