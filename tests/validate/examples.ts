@@ -390,6 +390,21 @@ export const examples: readonly Example[] = [
   ),
   // The tray
   inModule("cover-on", "remove: [lid-screws, lid]\ntools", "remove: [lid-screws]\ntools", "remove: wheel"),
+  // Work on what is covered: before its cover comes off, and where no step takes it off at all.
+  inModule(
+    "cover-on",
+    "## Take the lid off",
+    "## Try it\n\n```yaml step\nid: try\nwork: [wheel]\n```\n\n## Take the lid off",
+    "work: [wheel]",
+    '"lid" (lid) is still on and covers "wheel"',
+  ),
+  inModule(
+    "cover-on",
+    "  wheel: {name",
+    "  hood: {name: hood, covers: [wheel]}\n  wheel: {name",
+    "remove: wheel",
+    '"hood" (hood) is still on',
+  ),
   inModule("cover-off", "remove: wheel\n", "remove: wheel\nthrough: [lid]\n", "through"),
   inModule("still-held", "remove: [lid-screws, lid]", "remove: [lid]", "remove: [lid]"),
   inModule("in-the-way", "refit: [lid, lid-screws]", "refit: [lid-screws, lid]", "refit: [lid-screws"),
