@@ -41,11 +41,11 @@ const sections: readonly {
   { id: "tools", name: "Tools", kinds: ["tool"] },
   { id: "substances", name: "Substances", kinds: ["substance"] },
   { id: "hazards", name: "Hazards", kinds: ["hazard"] },
+  { id: "sums", name: "Sums", kinds: [] },
   { id: "search", name: "Search", kinds: [] },
   { id: "about", name: "About", kinds: [] },
 ];
 
-  { id: "sums", name: "Sums", kinds: [] },
 /** Makes a whole page. */
 export function frame(page: Frame): string {
   return html`<!DOCTYPE html>

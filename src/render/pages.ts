@@ -5,8 +5,8 @@ import { dryRunPage } from "../../layouts/interactive/dry-run.ts";
 import { practicePage } from "../../layouts/interactive/practice.ts";
 import { quizPage } from "../../layouts/interactive/quiz.ts";
 import { searchPage } from "../../layouts/interactive/search.ts";
-import { type ModulePage, modulePages } from "../../layouts/module-pages.ts";
 import { sumsPage } from "../../layouts/interactive/sums.ts";
+import { type ModulePage, modulePages } from "../../layouts/module-pages.ts";
 import { aboutPage } from "../../layouts/pages/about.ts";
 import { homePage } from "../../layouts/pages/home.ts";
 import { modulePage } from "../../layouts/pages/module.ts";
@@ -14,8 +14,8 @@ import { modulesPage } from "../../layouts/pages/modules.ts";
 import { orderPage } from "../../layouts/pages/order.ts";
 import { sheetPage } from "../../layouts/pages/sheet.ts";
 import { sheetListPage, sheetLists } from "../../layouts/pages/sheets.ts";
-import { type Address, fileOf } from "../model/address.ts";
 import { threadsPage } from "../../layouts/pages/threads.ts";
+import { type Address, fileOf } from "../model/address.ts";
 import type { ModuleCard, ModuleView } from "../model/site.ts";
 import type { Page, PageGroup } from "./eleventy.ts";
 
@@ -40,10 +40,10 @@ const plainPages: readonly { readonly id: string; readonly make: (book: Book) =>
   { id: "modules", make: modulesPage },
   { id: "about", make: aboutPage },
   { id: "search", make: searchPage },
-  ...sheetLists.map((list) => ({ id: list.id, make: (book: Book) => sheetListPage(list, book) })),
-];
   { id: "sums", make: sumsPage },
   { id: "sums/threads", make: threadsPage },
+  ...sheetLists.map((list) => ({ id: list.id, make: (book: Book) => sheetListPage(list, book) })),
+];
 
 /** Pages of the programme and its sheets. They are few and name everything, so they are made anew each time. */
 export function programmeGroups(book: Book): PageGroup[] {
