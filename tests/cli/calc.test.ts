@@ -1,4 +1,5 @@
 /** The sums of the bench as their users call them. Figures are checked in tests/engine/workshop; here, that they arrive. */
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { run } from "../../src/cli/run.ts";
 
@@ -274,4 +275,14 @@ test("help names every sum and how it is called", async () => {
   expect(code).toBe(0);
   for (const name of ["convert", "thread", "torque", "strip", "vapour", "air"])
     expect(out).toContain(`calc ${name}: `);
+});
+
+test("the README's sums give what it says", async () => {
+  const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
+  const examples = [...readme.matchAll(/`npx benchwright calc (.+?)` prints `(.+?)`/g)];
+  expect(examples.length).toBeGreaterThan(0);
+  for (const [, call, says] of examples) {
+    const args = [...call!.matchAll(/"(.+?)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare!);
+    expect((await calc(...args)).out.split("\n")[0]).toBe(says);
+  }
 });

@@ -20,7 +20,8 @@ export function printIdentification(call: Call, output: Output, measured: Measur
 }
 
 function lineOf({ size, angle, diameterErrorMm, pitchErrorMm }: Candidate): string {
-  const sizes = `${formatNumber(size.diameterMm)} x ${formatNumber(size.pitchMm)} mm, ${angle}°`;
+  const tpi = size.tpi === undefined ? "" : ` (${size.tpi} tpi)`;
+  const sizes = `${formatNumber(size.diameterMm)} x ${formatNumber(size.pitchMm)} mm${tpi}, ${angle}°`;
   return `  ${size.designation.padEnd(12)}  ${sizes}; measured ${signed(diameterErrorMm)} mm in diameter, ${signed(pitchErrorMm)} mm in pitch`;
 }
 

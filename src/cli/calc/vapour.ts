@@ -1,3 +1,4 @@
+import type { GhsCategory } from "../../engine/workshop/air/flammability.ts";
 import { parseRoom } from "../../engine/workshop/air/room-written.ts";
 import type { Substance } from "../../engine/workshop/air/substance.ts";
 import { type Vapour, vapourOf } from "../../engine/workshop/air/vapour.ts";
@@ -60,10 +61,13 @@ function linesOf({ name, exposure }: Substance, found: Vapour): string[] {
       : [
           `  ${round(breathed)} times the exposure limit (${exposure!.name}, ${exposure!.amount} ${exposure!.unit})`,
         ]),
-    ...(category
-      ? [`  flammable liquid, category ${category.category}: ${category.statement}, ${category.signal}`]
-      : []),
+    ...(category ? [categoryWords(category)] : []),
   ];
+}
+
+function categoryWords({ category, statement, signal }: GhsCategory): string {
+  const notice = category === 4 ? " (no category in the European Union)" : "";
+  return `  flammable liquid, category ${category}: ${statement}, ${signal}${notice}`;
 }
 
 function dataOf({ name, exposure }: Substance, found: Vapour): Record<string, unknown> {

@@ -4,8 +4,10 @@ import { bearingMeanMm, bearingOf } from "../../../../src/engine/workshop/bolts/
 import { exactLever, nutFactorOf, torqueOfNutFactor } from "../../../../src/engine/workshop/bolts/lever.ts";
 import { strengthOf } from "../../../../src/engine/workshop/bolts/strength.ts";
 import {
+  frictionRange,
   type Joint,
   type Lubrication,
+  nutFactorRange,
   pullOf,
   tighten,
   usualShare,
@@ -274,4 +276,46 @@ test("what is assumed of the head is said, and what goes beyond the bolt", () =>
   );
   expect(have(tighten(joint("M6", "8.8", 0.15))).warnings).toEqual([]);
   expect(have(pullOf(joint("M6", "8.8", 0.1), 20)).warnings.join()).toContain("Beyond the yield point");
+});
+
+describe("friction and nut factors of the handbooks", () => {
+  const rows = readTable("friction_nut_factor.csv");
+  const kind = (name: string) => rows.filter((row) => row.get("kind") === name);
+  const figures = (row: Row) =>
+    ["low", "typical", "high"].filter((name) => row.get(name) !== "").map((name) => figure(row, name));
+
+  test("every row is of a kind that is looked at", () => {
+    expect(kind("mu").length + kind("K").length + kind("Gamma +/-").length).toBe(rows.length);
+    expect(rows.length).toBeGreaterThan(30);
+  });
+
+  test.each(rows.map((row) => [`${row.get("kind")}: ${row.get("condition")}`, row] as const))(
+    "%s",
+    (_name, row) => {
+      for (const value of figures(row)) {
+        if (row.get("kind") === "mu")
+          expect(have(tighten(joint("M6", "8.8", value))).preloadN).toBeGreaterThan(0);
+        else if (row.get("kind") === "K") {
+          const ask = {
+            ...joint("M6", "8.8", 0.1),
+            lubrication: { kind: "nut-factor", nutFactor: value },
+          } as const;
+          expect(have(tighten(ask)).nutFactor).toBeCloseTo(value, 9);
+        } else if (!row.get("condition")!.startsWith("cadmium")) {
+          // NASA-STD-5020, 6.1d: the scatter that the assumptions name.
+          expect(have(tighten(joint("M6", "8.8", 0.1))).assumptions.join()).toContain(
+            `±${Math.round(100 * value)} %`,
+          );
+        } else expect(value).toBe(0.3);
+      }
+    },
+  );
+
+  test("the ranges take in all of them", () => {
+    const all = (name: string) => kind(name).flatMap(figures);
+    expect(frictionRange.least).toBeLessThanOrEqual(Math.min(...all("mu")));
+    expect(frictionRange.greatest).toBeGreaterThanOrEqual(Math.max(...all("mu")));
+    expect(nutFactorRange.least).toBeLessThanOrEqual(Math.min(...all("K")));
+    expect(nutFactorRange.greatest).toBeGreaterThanOrEqual(Math.max(...all("K")));
+  });
 });
