@@ -113,6 +113,10 @@ export const codes = {
   ),
   "unknown-step": error("a step is named that the module does not have", "Correct the id."),
   "after-nothing": error("an after: names a step that does not exist", "Correct the id, or take it out."),
+  "draft-mark": error(
+    "a draft is marked as not finished",
+    "Write what is missing, or see that nothing is, and take this line of draft: out.",
+  ),
   // Steps
   "step-without-heading": error(
     "a step block has no heading of its own",

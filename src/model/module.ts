@@ -102,6 +102,8 @@ export interface ModuleStep extends Step, Protection {
   readonly feel: string | undefined;
   readonly mistakes: readonly Mistake[];
   readonly ifNot: readonly Remedy[];
+  /** What is still to be written here. */
+  readonly draft: readonly string[];
   readonly section: Section;
 }
 
@@ -137,6 +139,8 @@ export interface Module extends Protection {
   readonly asLeft: readonly LimitCheck[];
   readonly ends: Readonly<Partial<Record<"done" | "conserve" | "refer", string>>>;
   readonly sources: readonly string[];
+  /** What is still to be written. */
+  readonly draft: readonly string[];
   /** The introduction and every heading, those of steps among them, in the written order. */
   readonly sections: readonly Section[];
 }

@@ -1,3 +1,4 @@
+import type { OwnFigures } from "../engine/workshop/air/substance.ts";
 import type { Section } from "./source.ts";
 
 /** What tools, substances and hazards have in common: one item on its own page. */
@@ -43,6 +44,10 @@ export interface Substance extends SheetBase {
   readonly pictograms: readonly GhsPictogram[];
   /** H-statement codes. */
   readonly statements: readonly string[];
+  /** P-statement codes, combined ones with a plus. */
+  readonly precautions: readonly string[];
+  /** Figures of its safety data sheet, which go before those of the table of solvents. */
+  readonly air: OwnFigures | undefined;
   readonly dataSheet: string;
   readonly hazards: readonly string[];
   /** What to try first, because it harms less. */

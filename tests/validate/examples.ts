@@ -42,6 +42,25 @@ const wholePractice =
 const longPractice =
   "{id: p, title: P, steps: [lid-off, brake-off, wheel-off, clean, wheel-on, brake-on, lid-on, sweep, dust]}";
 
+/** The lid screws with a figure of torque that has its source. */
+function torqued(
+  code: Code,
+  thread: string,
+  torque: string,
+  more: string,
+  at: string,
+  says: string,
+): Example {
+  const fields = [`torque: ${torque}`, "torque-source: the maker", ...(more === "" ? [] : [more])];
+  const files = changed(
+    module,
+    "thread: 4 BA",
+    thread,
+    changed(module, "keep: tray A}", `keep: tray A, ${fields.join(", ")}}`),
+  );
+  return { code, files, file: module, at, says };
+}
+
 /** The sound module with two steps more, bound to nothing. */
 const nineSteps = changed(
   module,
@@ -140,7 +159,7 @@ export const examples: readonly Example[] = [
   // Fields
   inModule("unknown-field", "summary: Take", "sumary: Take", "sumary", 'the nearest known is "summary"'),
   inModule("unknown-field", "time: 5 min", "tiem: 5 min", "tiem", 'the nearest known is "time"'),
-  inQuiz("unknown-field", "    ask: What comes", "    hint: x\n    ask: What comes", "hint"),
+  inQuiz("unknown-field", "    ask: What comes off first?", "    hint: x\n    ask: What comes", "hint"),
   inModule("missing-field", "revision: 1\n", "", "title"),
   example("missing-field", programme, "name: Test bench\n", "", "conditions"),
   inModule("missing-field", "id: clean\n", "", "work: [wheel]", "expected an id of lower-case letters"),
@@ -172,6 +191,67 @@ export const examples: readonly Example[] = [
   inModule("odd-drive", "drive: slotted", "drive: slottd", "slottd", 'the nearest is "slotted"'),
   example("odd-drive", tool, "drive: slotted", "drive: sloted", "sloted", 'the nearest is "slotted"'),
   inModule("torque-source", "keep: tray A}", "keep: tray A, torque: 0.9 N·m}", "0.9 N·m"),
+  torqued("torque-words", "thread: 4 BA", "0.9 N·m", "", "0.9 N·m", "what class"),
+  torqued(
+    "torque-words",
+    "thread: M6",
+    "5 N·m",
+    "class: 8.8, into: {material: brass, sound: false}",
+    "5 N·m",
+    "not sound",
+  ),
+  // ISO 898-1: proof load of M6 8.8 is 11.6 kN; by VDI 2230 some 12 N·m reach it when it is greased.
+  torqued("torque-too-high", "thread: M6", "20 N·m", "class: 8.8", "20 N·m", "of its proof load"),
+  torqued("torque-high", "thread: M6", "8 N·m", "class: 8.8", "8 N·m", "of its proof load"),
+  torqued(
+    "torque-strips",
+    "thread: M6",
+    "6 N·m",
+    "class: 12.9, into: {material: aluminium-356, engagement: 3 mm}",
+    "6 N·m",
+    "strips 3 mm",
+  ),
+  torqued("unknown-class", "thread: M6", "3 N·m", "class: 8.7", "8.7", "8.8"),
+  torqued("unknown-material", "thread: M6", "3 N·m", "class: 8.8, into: {material: bras}", "bras}", "brass"),
+  torqued(
+    "engagement-missing",
+    "thread: M6",
+    "3 N·m",
+    "class: 8.8, into: {material: brass}",
+    "{material: brass}",
+    "strips easily",
+  ),
+  inModule("no-driver", "drive: slotted", "drive: hexagon", "hexagon", "none of the tools"),
+  {
+    code: "vapour-unguarded",
+    files: changed(
+      module,
+      "substances: [spirit]\nhazards: [vapour]",
+      "substances: [spirit]",
+      changed(
+        module,
+        "place: outdoors",
+        "place: at the bench",
+        changed(
+          "substances/spirit.md",
+          "data-sheet:",
+          "air: {molar-mass: 128, gravity: 0.78, lower-limit: 0.8 %, exposure-limit: 100 ppm (a limit), flash-point: 38 °C, source: a data sheet}\ndata-sheet:",
+        ),
+      ),
+    ),
+    file: module,
+    at: "spirit]\nphase",
+    says: "times its exposure limit (a limit)",
+  },
+  inModule("message-in-prose", "\nProse.\n", "\nWARNING: the lid is sharp.\n", "WARNING", "before it"),
+  example(
+    "notice-injury",
+    "hazards/vapour.md",
+    "signal: warning",
+    "signal: notice",
+    "notice",
+    "harm to people",
+  ),
   // Names
   inModule(
     "unknown-tool",

@@ -7,11 +7,11 @@ import type { HeldByData, LeftData, ModuleData, PracticeData } from "../schema/m
 import { makeProtection } from "./step.ts";
 
 export function makeModule(source: Source, data: ModuleData, steps: readonly ModuleStep[]): Module {
-  const { title, summary, revision, issued, needs, tools, hazards, conditions, ends, sources } = data;
+  const { title, summary, revision, issued, needs, tools, hazards, conditions, ends, sources, draft } = data;
   return {
     id: source.id,
     path: source.path,
-    ...{ title, summary, revision, issued, needs, tools, hazards, conditions, sources },
+    ...{ title, summary, revision, issued, needs, tools, hazards, conditions, sources, draft },
     beginsFrom: data["begins-from"],
     writtenBy: data["written-by"],
     approvedBy: data["approved-by"],

@@ -11,8 +11,10 @@ export const defaultProgramme: Programme = {
   units: "metric",
   session: 150,
   pass: 0.8,
+  sitAgain: 0,
   conditions: new Map(),
   emergency: undefined,
+  room: { volumeM3: 30, celsius: 20, noIgnition: false, isStated: false },
 };
 
 export function makeProgramme(data: z.output<typeof schema.programme>): Programme {
@@ -25,6 +27,16 @@ export function makeProgramme(data: z.output<typeof schema.programme>): Programm
     ...{ name, place, summary, language, units, emergency },
     session: data.session ?? defaultProgramme.session,
     pass: data.pass ?? defaultProgramme.pass,
+    sitAgain: data["sit-again"] ?? defaultProgramme.sitAgain,
     conditions: new Map(conditions),
+    room:
+      data.room === undefined
+        ? defaultProgramme.room
+        : {
+            volumeM3: data.room.volume,
+            celsius: data.room.temperature ?? defaultProgramme.room.celsius,
+            noIgnition: data.room["no-ignition"],
+            isStated: true,
+          },
   };
 }

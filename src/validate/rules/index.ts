@@ -17,6 +17,7 @@ import { practiceCannotFail } from "./practice-cannot-fail.ts";
 import { practiceEasy } from "./practice-easy.ts";
 import { practiceLong } from "./practice-long.ts";
 import { practices } from "./practices.ts";
+import { draftMarks } from "./draft-marks.ts";
 import { precedence } from "./precedence.ts";
 import { quizzes } from "./quizzes.ts";
 import { records } from "./records.ts";
@@ -53,6 +54,7 @@ export const rules: readonly Rule[] = [
   practices,
   begins,
   tray,
+  draftMarks,
   stops,
   stays,
   oiling,

@@ -90,3 +90,13 @@ function quantity(dimension: string, example: string, unit: string, fromBase: (b
     return z.NEVER;
   });
 }
+
+/** A temperature as people write it, in °C; it may be below zero. */
+export const celsius = z
+  .string(numberNeeds("°C", "a temperature such as 20 °C"))
+  .transform((written, context) => {
+    const read = parseQuantity(written, "temperature");
+    if (read.ok) return read.value.base;
+    context.addIssue(fault("wrong-unit", `a temperature such as 20 °C, not "${written.slice(0, 60)}"`));
+    return z.NEVER;
+  });

@@ -71,7 +71,9 @@ const fastener = fields(
       .optional(),
     torque: text.optional(),
     "torque-source": text.optional(),
-    class: text.optional(),
+    class: z
+      .union([text, z.number().transform(String)], { error: "a class such as 8.8 or A2-70" })
+      .optional(),
     into: tappedHole.optional(),
     note: text.optional(),
   },
@@ -183,6 +185,7 @@ export const module = fields(
     "as-left": z.array(limitCheck).default([]),
     ends: ends.default({}),
     sources: texts.default([]),
+    draft: texts.default([]),
     ...protection,
   },
   {
@@ -209,6 +212,7 @@ export const module = fields(
     "as-left": "Checks after the work, with their limits.",
     ends: "What decides how the work ends.",
     sources: "Books and papers that it draws on.",
+    draft: "What is still to be written or gone through; check reports each as an error.",
     ...protectionWords,
   },
 );

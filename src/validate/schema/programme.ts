@@ -1,5 +1,16 @@
 import { z } from "zod";
-import { byId, fields, minutes, share, text } from "./fields.ts";
+import { parseRoom } from "../../engine/workshop/air/room-written.ts";
+import { byId, celsius, fault, fields, minutes, share, text } from "./fields.ts";
+
+/** In m³. */
+const roomVolume = z.string("a volume such as 60 m³").transform((written, context) => {
+  const read = parseRoom(written);
+  if (read.ok) return read.value;
+  context.addIssue(
+    fault("wrong-unit", `a volume such as 60 m³ or 5 m x 4 m x 3 m, not "${written.slice(0, 60)}"`),
+  );
+  return z.NEVER;
+});
 
 export const condition = fields(
   { name: text, "look-for": text, "if-unknown": text },
@@ -7,6 +18,16 @@ export const condition = fields(
     name: "What may be in the machine, such as lead in paint.",
     "look-for": "How it shows itself before work begins.",
     "if-unknown": "What to do where nobody can say whether it is there.",
+  },
+);
+
+const room = fields(
+  { volume: roomVolume, temperature: celsius.optional(), "no-ignition": z.boolean().default(false) },
+  {
+    volume: "How much air it holds: 60 m³, or 5 m x 4 m x 3 m.",
+    temperature: "How warm it gets: 20 °C where nothing is said.",
+    "no-ignition":
+      "true where every source of ignition is kept out of it: flames, sparks, heaters, switches.",
   },
 );
 
@@ -22,8 +43,10 @@ export const programme = fields(
     units: z.enum(["metric", "inch"]).default("metric"),
     session: minutes.optional(),
     pass: share.optional(),
+    "sit-again": minutes.optional(),
     conditions: byId(condition).optional(),
     emergency: text.optional(),
+    room: room.optional(),
   },
   {
     name: "The programme's name, as it stands at the head of every page.",
@@ -33,7 +56,9 @@ export const programme = fields(
     units: "The units that come first: metric or inch.",
     session: "How long an evening's work is: 2 h 30 min.",
     pass: "The pass mark of a quiz that names none: 80 %.",
+    "sit-again": "How long to wait after a sitting that was not passed: 12 h. No wait where nothing is said.",
     conditions: "What to look for in a machine before work on it, by id.",
+    room: "The room in which substances are used indoors.",
     emergency: "What to do and whom to call in an emergency.",
   },
 );

@@ -78,6 +78,7 @@ export const step = fields(
     feel: text.optional(),
     mistakes: z.array(mistake).optional(),
     "if-not": z.array(remedy).optional(),
+    draft: texts.optional(),
     ...protection,
   },
   {
@@ -110,6 +111,7 @@ export const step = fields(
     feel: "What it feels, sounds or looks like when right.",
     mistakes: "What people do wrong here, and what comes of it.",
     "if-not": "What to do where the check is not as it should be.",
+    draft: "What is still to be written or gone through here; check reports each as an error.",
     ...protectionWords,
   },
 );
