@@ -1,5 +1,4 @@
 /** The thread chart: every size that is known, by series. */
-import { formatNumber } from "../../src/engine/workshop/format-quantity.ts";
 import { deferrals } from "../../src/engine/workshop/grounds.ts";
 import { dimensionsOf, type ThreadDimensions } from "../../src/engine/workshop/threads/dimensions.ts";
 import { allSeries } from "../../src/engine/workshop/threads/series.ts";
@@ -79,30 +78,55 @@ function chartsOf(series: Series): Chart[] {
 function chartSection({ id, title, series, rows }: Chart): Html {
   const hasHoles = rows.some(({ found }) => found.clearanceHole !== undefined);
   const { tapDrill, source } = rows[0]!.found;
+  const [profile] = source.split(";");
+  const columns = columnsOf(rows);
   const holes = hasHoles ? " Clearance hole: medium, ISO 273." : "";
   return html`<section class="chart" aria-labelledby="${id}">
 <h2 id="${id}">${title}</h2>
 <table class="chart-table">
-<thead><tr><th scope="col">Thread</th><th scope="col">Dia&shy;meter</th><th scope="col">Pitch</th><th scope="col">Per inch</th><th scope="col">Minor</th><th scope="col">Tap drill</th>${hasHoles && html`<th scope="col">Hole</th>`}</tr></thead>
+<thead><tr><th scope="col">Thread</th>${columns.map(({ name }) => html`<th scope="col">${name}</th>`)}</tr></thead>
 <tbody>
-${rows.map((row) => chartRow(row, hasHoles))}</tbody>
+${rows.map(({ size }, at) => chartRow(size, columns, at))}</tbody>
 </table>
-<p class="small">Flanks ${series.angle}°. ${source}. Tapping drill: ${tapDrill.rule}.${holes}</p>
+<p class="small">Flanks ${series.angle}°. ${profile}. Tapping drill: ${tapDrill.rule}.${holes}</p>
 </section>
 `;
 }
 
-function chartRow({ size, found }: Chart["rows"][number], hasHoles: boolean): Html {
-  const { diameterMm, pitchMm, tpi, designation } = size;
-  const hole = found.clearanceHole?.medium;
-  const perInch = formatNumber(tpi ?? mmPerInch / pitchMm, 3);
-  const cells = [
-    formatNumber(diameterMm),
-    formatNumber(pitchMm),
-    perInch,
-    formatNumber(found.minorDiameterMm),
+interface Column {
+  readonly name: Html | string;
+  readonly cells: readonly string[];
+}
+
+/** A column in which no row has a figure is left out. */
+function columnsOf(rows: Chart["rows"]): Column[] {
+  const figures: readonly (readonly [name: Html | string, figures: readonly (number | undefined)[]])[] = [
+    [html`Dia&shy;meter`, rows.map(({ size }) => size.diameterMm)],
+    ["Pitch", rows.map(({ size }) => size.pitchMm)],
+    ["Per inch", rows.map(({ size }) => size.tpi ?? Number((mmPerInch / size.pitchMm).toFixed(1)))],
+    ["Minor", rows.map(({ found }) => found.minorDiameterMm)],
+    ["Tap drill", rows.map(({ found }) => found.tapDrill.diameterMm)],
+    ["Hole", rows.map(({ found }) => found.clearanceHole?.medium)],
   ];
-  return html`<tr><th scope="row">${withoutSeries(designation)}</th>${cells.map((cell) => html`<td>${cell}</td>`)}<td>${formatNumber(found.tapDrill.diameterMm)}</td>${hasHoles && html`<td>${hole === undefined ? "—" : formatNumber(hole)}</td>`}</tr>
+  return figures
+    .filter(([, column]) => column.some((figure) => figure !== undefined))
+    .map(([name, column]) => ({ name, cells: alignedCells(column) }));
+}
+
+/** Thousandths of a millimetre are as fine as the standards print. */
+const mostDecimals = 3;
+
+/** All with as many decimals as one of them needs, so that points stand below one another. */
+function alignedCells(figures: readonly (number | undefined)[]): string[] {
+  const needed = figures.map(
+    (figure) => String(Number((figure ?? 0).toFixed(mostDecimals))).split(".")[1] ?? "",
+  );
+  const decimals = Math.max(...needed.map((digits) => digits.length));
+  return figures.map((figure) => figure?.toFixed(decimals) ?? "—");
+}
+
+function chartRow({ designation }: ThreadSize, columns: readonly Column[], at: number): Html {
+  return html`<tr><th scope="row">${withoutSeries(designation)}</th>${columns.map(({ cells }) => html`<td>${cells[at]}</td>`)}</tr>
 `;
 }
 

@@ -90,7 +90,6 @@ export const airForm: SumForm = {
     {
       name: "mixing",
       label: "Mixing factor",
-      example: "10",
       hint: "1 mixes perfectly, 10 hardly; 10 where nothing is written",
       isOptional: true,
     },

@@ -45,7 +45,6 @@ export const torqueForm: SumForm = {
     {
       name: "friction",
       label: "Friction",
-      example: "0.10",
       hint: "0.10 greased, 0.15 oiled, 0.2 or more dry",
     },
     {
@@ -62,8 +61,7 @@ export const torqueForm: SumForm = {
       {
         name: "share",
         label: "Share of the yield point",
-        example: "0.9",
-        hint: "that is usual for new ones of 8.8 to 12.9, and 0.6 for all others",
+        hint: "0.9 is usual for new ones of 8.8 to 12.9, and 0.6 for all others",
         isOptional: true,
       },
       {
@@ -129,8 +127,7 @@ export const stripForm: SumForm = {
       {
         name: "friction",
         label: "Friction",
-        example: "0.1",
-        hint: "which is taken where nothing is written: less friction strips at a smaller torque",
+        hint: "0.1 where nothing is written: less friction strips at a smaller torque",
         isOptional: true,
       },
       ...ring,

@@ -62,7 +62,7 @@ function fieldOf(sum: string, field: SumField, units: Units): Html {
     return html`<div class="sum-field is-tick"><label><input type="checkbox" id="${id}" name="${field.name}" value="yes"${described}> ${field.label}</label>${hintLine(id, hint)}</div>
 `;
   }
-  const optional = field.isOptional ? html` <span class="optional">if need be</span>` : undefined;
+  const optional = field.isOptional ? html` <span class="optional">may stay empty</span>` : undefined;
   return html`<div class="sum-field"><label for="${id}">${field.label}${optional}</label>${control(id, field, described)}${hintLine(id, hint)}</div>
 `;
 }
@@ -81,6 +81,7 @@ const hintLine = (id: string, hint: string): Html | undefined =>
 /** The programme's unit stands first. */
 function hintOf({ example, hint = "" }: SumField, units: Units): string {
   const other = units === "metric" ? "inch" : "metric";
-  const written = typeof example === "object" ? `${example[units]} or ${example[other]}` : example;
+  const examples = typeof example === "object" ? `${example[units]} or ${example[other]}` : example;
+  const written = examples && `such as ${examples}`;
   return [written, hint].filter((text) => text !== undefined && text !== "").join("; ");
 }

@@ -3,6 +3,7 @@ import { type AirNeeded, airNeeded, mixingRange } from "../../engine/workshop/ai
 import type { ExposureLimit, Substance } from "../../engine/workshop/air/substance.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
 import { roundedUp } from "../../engine/workshop/grounds.ts";
+import { capital } from "../page/words.ts";
 import { airFlow, bothWords, inBoth, type UnitSystem } from "./amounts.ts";
 import type { Answer, Sum } from "./answer.ts";
 import type { Fields } from "./fields.ts";
@@ -47,7 +48,7 @@ function answer(
   const flow = inBoth("Fresh air", airM3PerHour / 3600, airFlow, units, 3, roundedUp);
   const ofLower = formatNumber(roundedUp(limitShareOfLowerLimit * 100, 3), 3);
   return {
-    headline: `${name}: about ${bothWords(flow)} of fresh air, an estimate`,
+    headline: `${capital(name)}: about ${bothWords(flow)} of fresh air, an estimate`,
     figures: [
       flow,
       { name: "To stay on average below", value: `${limit.amount} ${limit.unit}`, also: limit.name },

@@ -2,14 +2,14 @@
 import { element } from "../page/element.ts";
 import type { Answer, Comparison, Figure } from "./answer.ts";
 
-/** For the live region: the answer, its figures and what to take care of. `linkOf` leads to a thread's dimensions. */
+/** For the live region: the answer, what to take care of, the figures. `linkOf` leads to a thread's dimensions. */
 export function answerParts(answer: Answer, linkOf: (thread: string) => string): Node[] {
   const { headline, figures, comparison, grounds } = answer;
   return [
     element("h3", {}, headline),
+    ...(grounds.warnings.length === 0 ? [] : [named("Take care", grounds.warnings, "sum-care")]),
     ...(figures.length === 0 ? [] : [figureList(figures)]),
     ...(comparison === undefined ? [] : [comparisonTable(comparison, linkOf)]),
-    ...(grounds.warnings.length === 0 ? [] : [named("Take care", grounds.warnings, "sum-care")]),
   ];
 }
 

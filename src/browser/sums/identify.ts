@@ -50,7 +50,7 @@ function answer(measured: Measured, units: UnitSystem): Answer {
     headline: fits ? fitWords(found.candidates) : "None of the threads known here fits.",
     figures: [],
     comparison: {
-      caption: fits ? "It can be, nearest first" : "For comparison only, the nearest",
+      caption: fits ? "Nearest first" : "For comparison only, the nearest",
       columns: ["Thread", "Flanks", "Diameter", "Pitch", "Yours differs by"],
       rows: shown.map((one) => rowOf(one, units)),
     },

@@ -8,6 +8,7 @@ import {
 } from "../../engine/workshop/bolts/strip.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
 import { roundedDown, roundedUp } from "../../engine/workshop/grounds.ts";
+import { capital } from "../page/words.ts";
 import { force, inBoth, length, torqueUnits, type UnitSystem } from "./amounts.ts";
 import type { Answer, Sum } from "./answer.ts";
 import { bearingIn, strengthIn } from "./bolt-fields.ts";
@@ -62,7 +63,7 @@ function answer(ask: Engagement, found: Stripping, units: UnitSystem): Answer {
   const { size, screw, engagementMm, material } = ask;
   const { loads, weaker, whenTightened } = found;
   const pull = (part: WeakPart) =>
-    inBoth(`${upper(weakWords[part])} at`, loads[part], force, units, 3, roundedDown);
+    inBoth(`${capital(weakWords[part])} at`, loads[part], force, units, 3, roundedDown);
   return {
     headline: `${size.designation}, ${screw.name}, ${formatNumber(engagementMm)} mm in ${material.name}: ${weakWords[weaker]} first.`,
     figures: [
@@ -85,5 +86,3 @@ function answer(ask: Engagement, found: Stripping, units: UnitSystem): Answer {
     grounds: found,
   };
 }
-
-const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

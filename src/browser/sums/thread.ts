@@ -23,11 +23,11 @@ export function threadIn(fields: Fields): Designation | undefined {
 }
 
 function answer(size: Designation, units: UnitSystem): Answer {
-  const { angle, standard } = seriesNamed(size.series);
+  const { angle } = seriesNamed(size.series);
   const found = dimensionsOf(size);
   const hand = size.leftHand ? ", left-hand" : "";
   return {
-    headline: `${size.designation}${hand}: ${size.series}, ${standard}, flanks ${angle}°`,
+    headline: `${size.designation}${hand}: ${size.series}, flanks ${angle}°`,
     figures: figuresOf(size, found, units),
     grounds: {
       assumptions: [

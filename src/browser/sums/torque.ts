@@ -41,7 +41,7 @@ function answer({ size, strength }: Joint, found: Tightening, isWayBack: boolean
   return {
     headline: isWayBack
       ? `${bolt}: ${bothWords(torqueFigure)} pulls with ${bothWords(preload)}`
-      : `${bolt}: tighten to ${bothWords(torqueFigure)}`,
+      : `${bolt}: torque ${bothWords(torqueFigure)}, preload ${bothWords(preload)}`,
     figures: [
       torqueFigure,
       preload,

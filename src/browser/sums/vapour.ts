@@ -5,6 +5,7 @@ import { type Vapour, vapourOf } from "../../engine/workshop/air/vapour.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
 import { roundedUp } from "../../engine/workshop/grounds.ts";
 import { parseQuantity } from "../../engine/workshop/quantity.ts";
+import { capital } from "../page/words.ts";
 import { airVolume, inBoth, type UnitSystem, vapourVolume } from "./amounts.ts";
 import type { Answer, Figure, Sum } from "./answer.ts";
 import type { Fields, Range } from "./fields.ts";
@@ -82,5 +83,5 @@ function answer({ name, exposure }: Substance, found: Vapour, units: UnitSystem)
 function headlineOf(name: string, ofLower: number, breathed: number | undefined): string {
   const limits = [`${round(ofLower * 100)} % of the lower flammable limit`];
   if (breathed !== undefined) limits.push(`${round(breathed)} times the exposure limit`);
-  return `${name}: an estimate of ${limits.join(", ")}, on average over the room`;
+  return `${capital(name)}: an estimate of ${limits.join(", ")}, on average over the room`;
 }
