@@ -1,7 +1,7 @@
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { Substance } from "../../src/model/sheet.ts";
 import type { Book } from "../book.ts";
-import { statement } from "../ghs.ts";
+import { precaution, statement } from "../ghs.ts";
 import { type Html, html, join } from "../html.ts";
 import { capital, listed, sentence } from "../words.ts";
 import { line, lines } from "./lines.ts";
@@ -17,6 +17,7 @@ export function substanceFacts(substance: Substance, book: Book, from: Address):
       line("For", capital(listed(uses))),
       line("Flammable", flammable ? html`<strong>Yes</strong>` : "No"),
       { name: "Label", values: [label, ...substance.statements.map(statement)] },
+      { name: "Precautions", values: substance.precautions.map(precaution) },
       line("Data sheet", sentence(dataSheet)),
       line("Hazards", hazardLinks(substance, book, from)),
     ],

@@ -5,12 +5,12 @@
  */
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { statementTexts } from "../../layouts/ghs.ts";
+import { precautionTexts, statementTexts } from "../../layouts/ghs.ts";
 
 const rows = readFileSync(new URL("trade/ghs/statements.tsv", import.meta.url), "utf8")
   .split("\n")
   .map((line) => line.split("\t"))
-  .filter(([code, text]) => /^H\d{3}$/.test(code ?? "") && !text?.startsWith("(Deleted)"));
+  .filter(([code, text]) => /^[HP]\d{3}$/.test(code ?? "") && !text?.startsWith("(Deleted)"));
 
 const published = new Map(rows.map(([code, text]) => [code!, text!]));
 
@@ -25,11 +25,18 @@ const plain = (text: string): string =>
     .trim();
 
 test("the table was read", () => {
-  expect(published.size).toBeGreaterThan(70);
+  expect(published.size).toBeGreaterThan(150);
 });
 
 test.each([...statementTexts].filter(([code]) => code !== "EUH066"))("%s %s", (code, text) => {
   const found = published.get(code);
   expect(found, code).toBeDefined();
   expect(plain(found!)).toContain(plain(text));
+});
+
+test.each([...precautionTexts])("%s %s", (code, text) => {
+  const found = published.get(code);
+  expect(found, code).toBeDefined();
+  // The table writes "surface" where the annex has "surfaces".
+  expect(plain(found!.replace("hot surface,", "hot surfaces,"))).toBe(plain(text));
 });
