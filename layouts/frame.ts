@@ -37,7 +37,11 @@ const sections: readonly {
   readonly name: string;
   readonly kinds: readonly Address["kind"][];
 }[] = [
-  { id: "modules", name: "Modules", kinds: ["module", "order", "bench", "practice", "dry-run", "quiz"] },
+  {
+    id: "modules",
+    name: "Modules",
+    kinds: ["module", "order", "bench", "practice", "dry-run", "quiz", "quiz-key"],
+  },
   { id: "tools", name: "Tools", kinds: ["tool"] },
   { id: "substances", name: "Substances", kinds: ["substance"] },
   { id: "hazards", name: "Hazards", kinds: ["hazard"] },

@@ -1,16 +1,20 @@
 /** The quiz page: every question with its fields. Without the script it is a quiz on paper. */
 import type { Question, QuestionKind } from "../../src/engine/quiz/kinds.ts";
+import { paperLength } from "../../src/engine/quiz/paper.ts";
 import type { Quiz } from "../../src/engine/quiz/quiz.ts";
-import type { Address } from "../../src/model/address.ts";
+import { withoutKey } from "../../src/engine/quiz/without-key.ts";
+import { askedCase } from "../../src/engine/quiz/worked.ts";
+import { type Address, linkTo, linkToFile } from "../../src/model/address.ts";
 import type { Module } from "../../src/model/module.ts";
 import type { QuizData } from "../../src/model/page-data.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
 import { frame } from "../frame.ts";
 import { type Html, html, join } from "../html.ts";
-import { counted } from "../words.ts";
+import { counted, duration } from "../words.ts";
 import { answerFields } from "./answer-fields.ts";
 import { taskHead } from "./head.ts";
+import type { Drawn } from "./point-field.ts";
 import { seeLink } from "./see.ts";
 
 /** For a module that has a quiz; throws a RangeError for one that has none. */
@@ -18,12 +22,21 @@ export function quizPage(view: ModuleView, book: Book): string {
   const { module } = view;
   if (view.quiz === undefined) throw new RangeError(`module ${module.id} has no quiz`);
   const { quiz } = view.quiz;
+  const supervised = quiz.supervised === true;
   const from: Address = { kind: "quiz", id: module.id };
+  const items = quiz.questions.map((question) =>
+    supervised
+      ? { question: withoutKey(question), see: undefined }
+      : { question, see: seeLink(question.see, view, book, from) },
+  );
   const data: QuizData = {
     module: module.id,
     revision: module.revision,
     pass: quiz.pass,
-    items: quiz.questions.map((question) => ({ question, see: seeLink(question.see, view, book, from) })),
+    paper: quiz.paper,
+    supervised,
+    sitAgain: book.site.programme.sitAgain,
+    items,
   };
   return frame({
     address: from,
@@ -35,38 +48,61 @@ export function quizPage(view: ModuleView, book: Book): string {
     data,
     main: html`<div class="sheet task">
 ${taskHead(module, from, "Quiz")}
-<p class="lead">${rules(quiz)}</p>
-<p class="needs-script">To check your answers here, the page needs JavaScript, which is off or has not come. Without it this is a quiz on paper: write on it, and go through it with your mentor.</p>
-${form(quiz, module)}</div>`,
+<p class="lead">${rules(quiz, data.sitAgain)}</p>
+<p class="needs-script">${withoutScript(supervised)}</p>
+${form(items, module, drawnOn(book, from))}${supervised ? undefined : keyLine(module, from)}</div>`,
   });
 }
 
-function rules({ pass, questions }: Quiz): string {
+const drawnOn =
+  (book: Book, from: Address): Drawn =>
+  (file) => ({ src: linkToFile(from, file), size: book.sizeOf(file) });
+
+const withoutScript = (supervised: boolean): string =>
+  supervised
+    ? "To hand your answers in as a file, the page needs JavaScript, which is off or has not come. Without it this is a quiz on paper: write on it, and give it to your mentor."
+    : "To check your answers here, the page needs JavaScript, which is off or has not come. Without it this is a quiz on paper: write on it, and go through it with your mentor.";
+
+const keyLine = (module: Module, from: Address): Html =>
+  html`<p class="for-mentors">For mentors: <a href="${linkTo(from, { kind: "quiz-key", id: module.id })}">the marked key sheet</a>.</p>
+`;
+
+function rules(quiz: Quiz, sitAgain: number): string {
+  const { pass, questions, paper, supervised } = quiz;
   const points = questions.reduce((sum, question) => sum + question.points, 0);
   const critical = questions.filter((question) => question.critical).length;
-  const must = critical === 0 ? "" : ` The questions marked critical (${critical}) must be right as well.`;
-  const total = `${counted(questions.length, "question")}, ${counted(points, "point")} in all.`;
-  return `${total} The pass mark is ${percent(pass)}.${must} Look things up only after you have answered.`;
+  const must = critical === 0 ? "" : ` Questions marked critical (${critical}) must be right as well.`;
+  const total =
+    paper === undefined
+      ? `${counted(questions.length, "question")}, ${counted(points, "point")} in all.`
+      : `A sitting asks ${paperLength(quiz)} of ${counted(questions.length, "question")}, drawn anew each time.`;
+  const again = sitAgain === 0 ? "" : ` After a sitting that was not passed, wait ${duration(sitAgain)}.`;
+  const last =
+    supervised === true
+      ? " You sit it under a mentor’s eye: the page takes your answers and says nothing about them; hand the file to your mentor."
+      : " Look things up only after you have answered.";
+  return `${total} The pass mark is ${percent(pass)}.${must}${again}${last}`;
 }
 
 const percent = (fraction: number): string => `${Math.round(fraction * 1000) / 10} %`;
 
-function form({ questions }: Quiz, module: Module): Html {
+function form(items: QuizData["items"], module: Module, drawn: Drawn): Html {
   const seed = `${module.id}@${module.revision}`;
   return html`<form class="quiz" autocomplete="off">
 <ol class="questions">
-${questions.map((question, at) => item(question, at + 1, seed))}</ol>
+${items.map(({ question }, at) => item(question, at + 1, seed, drawn))}</ol>
 <p class="warning" tabindex="-1" hidden></p>
 <div class="actions"><button type="submit" class="is-main" hidden>Check my answers</button></div>
 </form>
 `;
 }
 
-function item(question: Question, number: number, seed: string): Html {
+function item(question: Question, number: number, seed: string, drawn: Drawn): Html {
+  const { ask } = question.kind === "worked" ? askedCase(question, seed) : question;
   return html`<li class="question" id="question-${number}" data-question="${question.id}">
 <fieldset>
-<legend><span class="question-number">${number}</span> ${question.ask}</legend>
-${marks(question)}${answerFields(question, seed)}</fieldset>
+<legend><span class="question-number">${number}</span> <span class="question-ask">${ask}</span></legend>
+${marks(question)}${answerFields(question, seed, drawn)}</fieldset>
 </li>
 `;
 }
@@ -76,6 +112,11 @@ const tasks: Readonly<Record<QuestionKind, string | undefined>> = {
   "choose-several": "Choose all that are right.",
   number: undefined,
   arrange: "Put the steps in an order that works.",
+  match: "Give each its own; each choice belongs to one at most.",
+  text: "In a word or a few.",
+  point: "Choose one place.",
+  sort: "Put each into its group.",
+  worked: undefined,
 };
 
 function marks({ kind, critical, points }: Question): Html {

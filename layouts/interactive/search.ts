@@ -12,6 +12,7 @@ const kindNames: SearchPageData["kinds"] = {
   practice: "practice",
   "dry-run": "dry run",
   quiz: "quiz",
+  "quiz-key": "key to a quiz",
   tool: "tool",
   substance: "substance",
   hazard: "hazard",

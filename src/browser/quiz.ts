@@ -11,11 +11,12 @@ const form = document.querySelector<HTMLFormElement>("form.quiz");
 if (data !== undefined && form !== null && data.items.length > 0) {
   new QuizView({
     form,
-    items: data.items,
-    pass: data.pass,
+    data,
     announce: announcer(),
     store: storeAt(`quiz:${data.module}@${data.revision}`),
-    fingerprint: fingerprint(JSON.stringify(data.items)),
+    pageStore: storeAt(`quiz-page:${data.module}`),
+    fingerprint: fingerprint(JSON.stringify([data.items, data.paper])),
+    now: () => Date.now(),
   });
   scriptIsHere();
 }

@@ -16,6 +16,7 @@ export function cardOf(
     waits: sum(steps.map(({ wait }) => wait)),
     practices: practices.length,
     questions: quiz?.quiz.questions.length ?? 0,
+    hasKey: quiz !== undefined && quiz.quiz.questions.length > 0 && quiz.quiz.supervised !== true,
     uses: { tool: tools, substance: substances.map(({ use }) => use), hazard: hazards },
   };
 }

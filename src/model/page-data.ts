@@ -3,6 +3,7 @@ import type { PackedProcedure } from "../engine/procedure/packed.ts";
 import type { Precedence } from "../engine/procedure/precedence.ts";
 import type { Swap } from "../engine/procedure/swaps.ts";
 import type { Question } from "../engine/quiz/kinds.ts";
+import type { Paper } from "../engine/quiz/paper.ts";
 import type { PageKind } from "./address.ts";
 import type { Mistake } from "./module.ts";
 import type { SignalWord } from "./sheet.ts";
@@ -74,6 +75,11 @@ export interface QuizItem {
 
 export interface QuizData extends Kept {
   readonly pass: number;
+  readonly paper: Paper | undefined;
+  /** The page takes answers and marks nothing: its questions come without their key. */
+  readonly supervised: boolean;
+  /** Minutes from a sitting that was not passed to the next. */
+  readonly sitAgain: number;
   readonly items: readonly QuizItem[];
 }
 

@@ -46,6 +46,8 @@ export interface ModuleCard {
   /** How many practices and questions it has. */
   readonly practices: number;
   readonly questions: number;
+  /** Whether the key to its quiz has a page. */
+  readonly hasKey: boolean;
   /** Ids of the sheets that it declares. */
   readonly uses: Uses;
 }

@@ -2,6 +2,7 @@
 import type { Book } from "../../layouts/book.ts";
 import { benchPage } from "../../layouts/interactive/bench.ts";
 import { dryRunPage } from "../../layouts/interactive/dry-run.ts";
+import { quizKeyPage } from "../../layouts/interactive/key.ts";
 import { practicePage } from "../../layouts/interactive/practice.ts";
 import { quizPage } from "../../layouts/interactive/quiz.ts";
 import { searchPage } from "../../layouts/interactive/search.ts";
@@ -32,6 +33,7 @@ const makers: Readonly<Record<ModulePage["kind"], MakeModulePage>> = {
 /** The operation sheet, which every module has, and the pages that it may have. */
 const ofModule: readonly { kind: Address["kind"]; has: ModulePage["has"]; make: MakeModulePage }[] = [
   { kind: "module", has: () => true, make: modulePage },
+  { kind: "quiz-key", has: ({ hasKey }) => hasKey, make: quizKeyPage },
   ...modulePages.map(({ kind, has }) => ({ kind, has, make: makers[kind] })),
 ];
 

@@ -52,9 +52,44 @@ const answers: { readonly [Kind in QuestionKind]: Answer } = {
       right ? titles : titles.toReversed(),
     );
   },
+  match: async (field, question, right) => {
+    if (question.kind !== "match") return;
+    const { length } = question.items;
+    for (const [item, { text, choice }] of question.items.entries()) {
+      const label = question.choices[right ? choice : (item + 1) % length]!;
+      await field.getByLabel(text, { exact: true }).selectOption({ label });
+    }
+  },
+  text: async (field, question, right) => {
+    if (question.kind !== "text") return;
+    await field.getByRole("textbox").fill(right ? question.answers[0]!.toUpperCase() : "something else");
+  },
+  point: async (field, question, right) => {
+    if (question.kind !== "point") return;
+    const place = question.places.find((each) => each.right === right)!;
+    await field.getByRole("radio", { name: place.text, exact: true }).check();
+  },
+  sort: async (field, question, right) => {
+    if (question.kind !== "sort") return;
+    for (const { text, group } of question.items) {
+      const place = right ? group : (group + 1) % question.groups.length;
+      await field
+        .getByRole("group", { name: text, exact: true })
+        .getByRole("radio", { name: question.groups[place]!, exact: true })
+        .check();
+    }
+  },
+  worked: async (field, question, right) => {
+    if (question.kind !== "worked") return;
+    const asked = (await field.locator(".question-ask").innerText()).replace(/\s+/g, " ");
+    const { answer } = question.cases.find(({ ask }) => ask.replace(/\s+/g, " ").trim() === asked)!;
+    await field.getByRole("textbox").fill(String(right ? answer.amount : answer.amount * 3 + 7));
+  },
 };
 
-const fieldOf = (page: Page, { ask }: Question): Locator => page.getByRole("group", { name: ask });
+/** Found by its id, for a worked question asks another case each time. */
+const fieldOf = (page: Page, { id }: Question): Locator =>
+  page.locator(`[data-question="${id}"] fieldset`).first();
 
 async function answerAll(page: Page, right: boolean): Promise<void> {
   for (const { question } of items) await answers[question.kind](fieldOf(page, question), question, right);

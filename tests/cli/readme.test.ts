@@ -49,7 +49,13 @@ const files = [...readme.matchAll(/^`([\w./-]+)`[^`\n]*:\n\n```\w+\n([\s\S]*?)``
 );
 
 test("the example of each kind of file passes check, and there is one of each kind of question", async () => {
-  const content = writeFolder(new Map([...files, ["modules/box/module.md", mendedModule()]]));
+  const content = writeFolder(
+    new Map([
+      ...files,
+      ["modules/box/module.md", mendedModule()],
+      ["modules/box/figures/guard.svg", '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10"/>'],
+    ]),
+  );
   expect(await print("check", "--content", content)).toBe("0 errors, 0 warnings\n");
   expect(files.map(([path]) => path.split("/")[0])).toEqual([
     "programme.yaml",

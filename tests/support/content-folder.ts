@@ -138,6 +138,56 @@ const quizText = `questions:
     steps: [lid-off, wheel-off, wheel-on, lid-on]
     why: What covers comes off first.
     see: "#lid-off"
+  - id: pairs
+    kind: match
+    ask: What belongs to what?
+    pairs:
+      - {item: The lid, with: four screws}
+      - {item: The wheel, with: spirit}
+      - {item: The brake, with: two states}
+    others:
+      - {text: a spring, why: There is none.}
+    why: The list of parts says so.
+    see: ../../tools/driver.md
+  - id: word
+    kind: text
+    ask: What holds the lid?
+    answers: [screws, lid screws]
+    slips: 1
+    mistakes:
+      - {text: clews, why: There are none here.}
+    why: The lid has four of them.
+    see: "#lid-off"
+  - id: where
+    kind: point
+    ask: Where is the wheel?
+    figure: {file: figures/box.svg, alt: The box from above}
+    places:
+      - {where: in the middle, circle: [50, 50, 10], right: true}
+      - {where: in a corner, rectangle: [5, 5, 20, 20], why: A screw sits there.}
+    why: It lies under the middle of the lid.
+    see: "#wheel-off"
+  - id: groups
+    kind: sort
+    ask: Sort these.
+    groups: [Off, Stays]
+    items:
+      - {text: lid, group: Off}
+      - {text: lid screws, group: Off}
+      - {text: brake lever, group: Stays, why: It is only turned.}
+      - {text: box itself, group: Stays}
+    why: What is in the way comes off.
+    see: "#lid-off"
+  - id: advance
+    kind: worked
+    ask: How far do {turns} turns bring a {thread} screw out?
+    sum: advance
+    cases:
+      - {thread: 4 BA, turns: 5}
+      - {thread: M3, turns: 6}
+    tolerance: 2 %
+    why: One pitch a turn.
+    see: "#lid-off"
 `;
 
 /** A programme without a fault or a warning. */

@@ -7,7 +7,8 @@ type Say = (remark: Remark) => string | Told;
 
 /** An option is often a sentence, and brings its full stop with it. */
 const quoted = ({ about: [text = ""] }: Remark): string => `“${text}”${/[.!?…]$/.test(text) ? "" : "."}`;
-const because = ({ because }: Remark): string => (because === "" ? "" : ` ${sentence(capital(because))}`);
+const reason = (text: string): string => (text === "" ? "" : ` ${sentence(capital(text))}`);
+const because = ({ because }: Remark): string => reason(because);
 
 const chosen: Readonly<Record<Remark["verdict"], Say>> = {
   right: (remark) => `Right: ${quoted(remark)}${because(remark)}`,
@@ -31,16 +32,43 @@ const arranged: Readonly<Record<Remark["verdict"], Say>> = {
   missed: (remark) => `Left out: ${quoted(remark)}`,
 };
 
+const placed: Readonly<Record<Remark["verdict"], Say>> = {
+  right: ({ about: [item = "", right = ""], because: why }) => `“${item}”: ${right}.${reason(why)}`,
+  wrong: ({ about: [item = "", given = "", right], because: why }) =>
+    right === undefined
+      ? `“${item}” can't be read: ${sentence(why)}`
+      : `“${item}”: not “${given}”, but “${right}”.${reason(why)}`,
+  missed: ({ about: [item = "", right = ""], because: why }) =>
+    `“${item}”: nothing given; it is “${right}”.${reason(why)}`,
+};
+
+const written: Readonly<Record<Remark["verdict"], Say>> = {
+  right: ({ about: [, right = ""], because: why }) =>
+    `It is written “${right}”${why === "" ? "" : `; ${why}`}.`,
+  wrong: ({ about: [given = "", right], because: why }) =>
+    right === undefined
+      ? `“${given}” can't be read: ${sentence(why)}`
+      : `Not “${given}”, but “${right}”.${reason(why)}`,
+  missed: ({ about: [right = ""] }) => `The answer is “${right}”.`,
+};
+
 const rows: Readonly<Record<QuestionKind, Readonly<Record<Remark["verdict"], Say>>>> = {
   "choose-one": chosen,
   "choose-several": chosen,
   number: counted,
   arrange: arranged,
+  match: placed,
+  text: written,
+  point: chosen,
+  sort: placed,
+  worked: counted,
 };
 
 /** Of a right answer, only what says more than that it is right. */
 export function remarkLines(kind: QuestionKind, remarks: readonly Remark[], right: boolean): Told[] {
-  const telling = remarks.filter(({ because }) => !right || because !== "" || kind === "number");
+  const telling = remarks.filter(
+    ({ because }) => !right || because !== "" || kind === "number" || kind === "worked",
+  );
   return telling.map((remark) => {
     const said = rows[kind][remark.verdict](remark);
     return typeof said === "string" ? { text: said, reasons: [] } : said;

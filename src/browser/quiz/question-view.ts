@@ -1,6 +1,7 @@
 /** One question on the page: its field, its button and what is said after it was checked. */
-import { kindOf } from "../../engine/quiz/kinds.ts";
+import type { Question } from "../../engine/quiz/kinds.ts";
 import { type Mark, remarksOn } from "../../engine/quiz/score.ts";
+import { shownOrder } from "../../engine/quiz/shown.ts";
 import type { QuizItem } from "../../model/page-data.ts";
 import { button, element } from "../page/element.ts";
 import { toldItem } from "../page/told-item.ts";
@@ -11,29 +12,36 @@ import { rightOrder } from "./right-order.ts";
 
 export interface QuestionOptions extends FieldPlace {
   readonly item: QuizItem;
-  /** The trainee wants this one checked. */
-  readonly check: () => void;
+  /** The trainee wants this one checked; undefined where the page checks nothing. */
+  readonly check: (() => void) | undefined;
 }
 
 export class QuestionView {
   readonly item: QuizItem;
   readonly root: HTMLElement;
   readonly field: Field;
+  /** As this sitting asks it. */
+  question: Question;
   readonly #feedback = element("div", { class: "feedback" });
-  readonly #check: HTMLButtonElement;
+  readonly #check: HTMLButtonElement | undefined;
 
   constructor(options: QuestionOptions) {
     this.item = options.item;
     this.root = options.root;
+    this.question = options.item.question;
     this.field = fieldOf(options.item.question, options);
-    this.#check = button("Check this answer", options.check);
-    this.root.append(element("div", { class: "actions" }, this.#check), this.#feedback);
+    this.#check = options.check && button("Check this answer", options.check);
+    if (this.#check) this.root.append(element("div", { class: "actions" }, this.#check));
+    this.root.append(this.#feedback);
     this.root.addEventListener("input", options.changed);
   }
 
-  /** Begins a sitting: options drawn anew, the kept answer put back. */
-  begin(seed: string, answer: unknown): void {
-    this.field.draw(kindOf(this.item.question).shown(this.item.question, seed));
+  /** Begins a sitting: options drawn anew, the kept answer put back. `number` is its place on the paper, from 1. */
+  begin(question: Question, number: number, seed: string, answer: unknown): void {
+    this.question = question;
+    this.root.querySelector(".question-ask")!.textContent = question.ask;
+    this.root.querySelector(".question-number")!.textContent = String(number);
+    this.field.draw(shownOrder(question, seed));
     this.field.write(answer);
     this.#close(false);
     this.#feedback.replaceChildren();
@@ -42,7 +50,8 @@ export class QuestionView {
   /** Closes the question and says what there is to say. */
   tell(mark: Mark): void {
     this.#close(true);
-    const { question, see } = this.item;
+    const { question } = this;
+    const { see } = this.item;
     const answer = this.field.read();
     const lines = remarkLines(question.kind, remarksOn(question, answer), mark.right);
     const again =
@@ -62,6 +71,11 @@ export class QuestionView {
     );
   }
 
+  /** Takes no more answers and says nothing of them. */
+  handIn(): void {
+    this.root.querySelector("fieldset")!.disabled = true;
+  }
+
   /** Says something instead of a verdict. */
   note(text: string): void {
     this.#feedback.replaceChildren(element("p", { tabindex: "-1" }, text));
@@ -73,8 +87,9 @@ export class QuestionView {
   }
 
   #close(closed: boolean): void {
+    this.root.querySelector("fieldset")!.disabled = false;
     this.field.close(closed);
-    this.#check.hidden = closed;
+    if (this.#check) this.#check.hidden = closed;
     this.root.classList.toggle("is-checked", closed);
   }
 }

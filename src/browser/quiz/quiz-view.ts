@@ -1,56 +1,82 @@
 /** The quiz as a whole: a sitting from its first answer to its result. */
+import { drawPaper, type PastSitting, preferredAfter } from "../../engine/quiz/paper.ts";
 import type { Quiz } from "../../engine/quiz/quiz.ts";
+import { toGoOver } from "../../engine/quiz/review.ts";
 import { scoreQuiz } from "../../engine/quiz/score.ts";
-import type { QuizItem } from "../../model/page-data.ts";
+import { namedAnswer } from "../../engine/quiz/without-key.ts";
+import type { QuizData, QuizItem } from "../../model/page-data.ts";
 import type { Announce } from "../page/announcer.ts";
 import { button, element, goTo } from "../page/element.ts";
 import { newSeed } from "../page/seed.ts";
 import type { Store } from "../page/store.ts";
 import { counted, sentence } from "../page/words.ts";
+import { handInView } from "./hand-in.ts";
+import { Pager } from "./pager.ts";
 import { QuestionView } from "./question-view.ts";
 import { resultView } from "./result-view.ts";
+import { sitAgainAt, whenWords } from "./sit-again.ts";
 import { keepSitting, newSitting, readSitting, type Sitting } from "./sitting.ts";
 
 export interface QuizOptions {
   readonly form: HTMLFormElement;
-  readonly items: readonly QuizItem[];
-  readonly pass: number;
+  readonly data: QuizData;
   readonly announce: Announce;
   readonly store: Store;
+  /** Keeps how the page is shown. */
+  readonly pageStore: Store;
   /** Tells this quiz from what it was before it was changed. */
   readonly fingerprint: string;
+  readonly now: () => number;
 }
 
 export class QuizView {
   readonly #options: QuizOptions;
-  readonly #quiz: Quiz;
-  readonly #questions: readonly QuestionView[];
+  readonly #pool: Quiz;
+  readonly #views: ReadonlyMap<string, QuestionView>;
+  readonly #pager: Pager;
   readonly #result = element("div", { class: "result-place" });
   readonly #warning: HTMLElement;
   readonly #checkButton: HTMLButtonElement;
-  readonly #againButton = button("Sit again", () => this.#sitAgain());
+  readonly #againPlace = element("span");
   #sitting: Sitting;
+  /** The questions of this sitting, in order. */
+  #paper: Quiz;
 
   constructor(options: QuizOptions) {
-    const { form, items, pass, store, fingerprint } = options;
+    const { form, data, store, fingerprint } = options;
+    const { pass, paper, supervised, items } = data;
     this.#options = options;
-    this.#quiz = { pass, questions: items.map(({ question }) => question) };
-    this.#questions = items.map((item) => this.#view(item));
+    this.#pool = { pass, paper, supervised, questions: items.map(({ question }) => question) };
+    this.#views = new Map(items.map((item) => [item.question.id, this.#view(item)]));
     this.#sitting = readSitting(store.load(), fingerprint) ?? newSitting(1, newSeed());
-    form.before(this.#result);
+    this.#paper = this.#pool;
+    this.#pager = new Pager(options.pageStore);
+    form.before(this.#result, this.#pager.element);
     this.#warning = form.querySelector(".warning")!;
     this.#checkButton = form.querySelector("button[type=submit]")!;
-    this.#checkButton.after(this.#againButton);
-    form.addEventListener("submit", (event) => {
-      event.preventDefault();
-      if (!this.#isOver()) this.#checkAll();
-    });
+    this.#checkButton.textContent = this.#checkWords();
+    this.#checkButton.after(this.#againPlace);
+    this.#warning.before(this.#pager.steps);
+    this.#listen();
     this.#keep({});
     this.#begin();
   }
 
+  #listen(): void {
+    const { form } = this.#options;
+    form.addEventListener("submit", (event) => {
+      event.preventDefault();
+      if (!this.#isOver()) this.#checkAll();
+    });
+    this.#result.addEventListener("click", ({ target }) => {
+      const place = target instanceof HTMLAnchorElement ? target.getAttribute("href") : null;
+      const root = place?.startsWith("#") ? document.getElementById(place.slice(1)) : null;
+      if (root) this.#pager.turnTo(root);
+    });
+  }
+
   #view(item: QuizItem): QuestionView {
-    const { form, announce } = this.#options;
+    const { form, announce, data } = this.#options;
     const root = [...form.querySelectorAll<HTMLElement>("[data-question]")].find(
       ({ dataset }) => dataset.question === item.question.id,
     )!;
@@ -59,14 +85,29 @@ export class QuizView {
       root,
       announce,
       changed: () => this.#answered(view),
-      check: () => this.#checkOne(view),
+      check: data.supervised ? undefined : () => this.#checkOne(view),
     });
     return view;
   }
 
-  #begin(): void {
-    const { seed, answers, checked } = this.#sitting;
-    for (const view of this.#questions) view.begin(seed, answers.get(view.item.question.id));
+  /** Those of this sitting, in the order of the paper. */
+  #asked(): QuestionView[] {
+    return this.#paper.questions.map(({ id }) => this.#views.get(id)!);
+  }
+
+  #begin(from?: number): void {
+    const { seed, preferred, answers, checked } = this.#sitting;
+    this.#paper = drawPaper(this.#pool, seed, new Set(preferred));
+    for (const { root } of this.#views.values()) root.hidden = true;
+    for (const [at, question] of this.#paper.questions.entries()) {
+      const view = this.#views.get(question.id)!;
+      view.root.hidden = false;
+      view.begin(question, at + 1, seed, answers.get(question.id));
+    }
+    this.#pager.page(
+      this.#asked().map(({ root }) => root),
+      from,
+    );
     this.#tell(checked);
   }
 
@@ -95,55 +136,95 @@ export class QuizView {
     else view.focusFeedback();
   }
 
+  #checkWords(): string {
+    return this.#options.data.supervised ? "Close my answers" : "Check my answers";
+  }
+
   /** Asks once before it closes questions that have no answer. */
   #checkAll(): void {
-    const open = this.#questions.filter((view) => !this.#mark(view).answered);
+    const asked = this.#asked();
+    const open = asked.filter((view) => !this.#mark(view).answered);
     if (open.length > 0 && this.#warning.hidden) {
-      const numbers = open.map((view) => this.#questions.indexOf(view) + 1).join(", ");
-      this.#warning.textContent = `Without an answer: ${counted(open.length, "question")} (${numbers}). Answer, or press “Check my answers” once more.`;
+      const numbers = open.map((view) => asked.indexOf(view) + 1).join(", ");
+      this.#warning.textContent = `Without an answer: ${counted(open.length, "question")} (${numbers}). Answer, or press “${this.#checkWords()}” once more.`;
       this.#warning.hidden = false;
       this.#warning.focus();
       return;
     }
-    this.#close(this.#questions);
+    this.#close(asked);
     this.#goToResult();
   }
 
   #close(views: readonly QuestionView[]): void {
     const ids = views.map(({ item }) => item.question.id);
     this.#keep({ checked: new Set([...this.#sitting.checked, ...ids]) });
+    if (this.#isOver()) this.#keep({ ended: this.#options.now() });
     this.#tell(new Set(ids));
   }
 
   #tell(ids: ReadonlySet<string>): void {
-    for (const view of this.#questions) if (ids.has(view.item.question.id)) view.tell(this.#mark(view));
+    const { supervised } = this.#options.data;
+    for (const view of this.#asked()) {
+      if (!ids.has(view.item.question.id)) continue;
+      if (supervised) view.handIn();
+      else view.tell(this.#mark(view));
+    }
     this.#warning.hidden = true;
     const over = this.#isOver();
     this.#result.replaceChildren(...(over ? [this.#resultView()] : []));
     this.#checkButton.hidden = over;
-    this.#againButton.hidden = !over;
+    this.#againPlace.replaceChildren(...(over ? [this.#again()] : []));
   }
 
   #isOver(): boolean {
-    return this.#questions.every(({ item }) => this.#sitting.checked.has(item.question.id));
+    return this.#paper.questions.every(({ id }) => this.#sitting.checked.has(id));
   }
 
   #score() {
-    return scoreQuiz(this.#quiz, this.#sitting.answers);
+    return scoreQuiz(this.#paper, this.#sitting.answers);
   }
 
   #mark({ item }: QuestionView) {
     return this.#score().questions.find(({ id }) => id === item.question.id)!;
   }
 
+  /** What came of this sitting; of a supervised one the page knows no more than what it asked. */
+  #past(): PastSitting {
+    const missed = this.#options.data.supervised ? [] : this.#score().questions.filter(({ right }) => !right);
+    return { asked: this.#paper.questions.map(({ id }) => id), missed: missed.map(({ id }) => id) };
+  }
+
   #resultView(): HTMLElement {
+    const { data } = this.#options;
+    const { number, earlier } = this.#sitting;
+    if (data.supervised) return handInView(this.#file(), number, this.#again());
     return resultView({
       score: this.#score(),
-      pass: this.#quiz.pass,
-      sitting: this.#sitting.number,
-      questions: this.#questions,
-      sitAgain: () => this.#sitAgain(),
+      pass: data.pass,
+      sitting: number,
+      views: this.#views,
+      toGoOver: toGoOver(this.#pool, [...earlier, this.#past()]),
+      again: this.#again(),
     });
+  }
+
+  #file() {
+    const { module, revision } = this.#options.data;
+    const { seed, preferred, answers } = this.#sitting;
+    const named = this.#paper.questions.map(
+      (question) => [question.id, namedAnswer(question, answers.get(question.id))] as const,
+    );
+    return { module, revision, seed, preferred, answers: new Map(named) };
+  }
+
+  /** The button to sit again, or from when that may be. */
+  #again(): HTMLElement {
+    const { data, now } = this.#options;
+    const passed = !data.supervised && this.#score().passed;
+    const at = sitAgainAt(this.#sitting.ended, passed, data.sitAgain, now());
+    if (at === undefined) return button("Sit again", () => this.#sitAgain());
+    const { lang } = document.documentElement;
+    return element("p", { class: "sit-again-at" }, `You may sit again from ${whenWords(at, lang)}.`);
   }
 
   #goToResult(): void {
@@ -151,9 +232,11 @@ export class QuizView {
   }
 
   #sitAgain(): void {
-    this.#keep(newSitting(this.#sitting.number + 1, newSeed()));
-    this.#begin();
+    const { number, earlier } = this.#sitting;
+    const all = [...earlier, this.#past()];
+    this.#keep(newSitting(number + 1, newSeed(), [...preferredAfter(this.#pool, all)], all));
+    this.#begin(0);
     this.#options.announce(`Sitting ${this.#sitting.number}. All answers are empty again.`);
-    goTo(this.#questions[0]!.root);
+    goTo(this.#asked()[0]!.root);
   }
 }

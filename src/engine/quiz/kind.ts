@@ -17,6 +17,8 @@ export interface Asked {
   /** It must be right for the quiz to be passed. */
   readonly critical: boolean;
   readonly points: number;
+  /** Its options are shown as written. */
+  readonly keepOrder?: boolean | undefined;
 }
 
 export type AnswerCode = QuantityCode | "wrong-kind" | "no-such-option" | "too-many" | "repeated-step";

@@ -2,7 +2,12 @@ import { arrange } from "./arrange.ts";
 import { chooseOne } from "./choose-one.ts";
 import { chooseSeveral } from "./choose-several.ts";
 import type { Asked, Kind } from "./kind.ts";
+import { match } from "./match.ts";
 import { number } from "./number.ts";
+import { point } from "./point.ts";
+import { sort } from "./sort.ts";
+import { text } from "./text.ts";
+import { worked } from "./worked.ts";
 
 /** Every kind of question, one row each. The types below follow from the table. */
 export const kinds = {
@@ -10,6 +15,11 @@ export const kinds = {
   "choose-several": chooseSeveral,
   number,
   arrange,
+  match,
+  text,
+  point,
+  sort,
+  worked,
 };
 
 type Kinds = typeof kinds;

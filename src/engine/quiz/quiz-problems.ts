@@ -1,9 +1,16 @@
 import type { Problem } from "../workshop/result.ts";
 import { type QuestionProblem, questionProblem } from "./kind.ts";
 import { kindOf, type Question } from "./kinds.ts";
+import { poolsOf } from "./paper.ts";
 import type { Quiz } from "./quiz.ts";
 
-export type QuizCode = "no-questions" | "pass-out-of-range" | "repeated-question";
+export type QuizCode =
+  | "no-questions"
+  | "pass-out-of-range"
+  | "repeated-question"
+  | "paper-too-long"
+  | "objective-unknown"
+  | "never-drawn";
 
 /** A mistake of the author in the quiz as a whole. `at` points at the questions meant, from 0. */
 export interface QuizProblem extends Problem<QuizCode> {
@@ -19,7 +26,8 @@ export function questionProblems(question: Question): readonly QuestionProblem[]
 }
 
 /** Everything wrong with a quiz as a whole, its questions apart. */
-export function quizProblems({ pass, questions }: Quiz): readonly QuizProblem[] {
+export function quizProblems(quiz: Quiz): readonly QuizProblem[] {
+  const { pass, questions } = quiz;
   const problems: QuizProblem[] = [];
   if (questions.length === 0) problems.push(problem("no-questions", "no questions", "one or more", []));
   if (!(pass > 0 && pass <= 1)) {
@@ -27,7 +35,32 @@ export function quizProblems({ pass, questions }: Quiz): readonly QuizProblem[] 
       problem("pass-out-of-range", `a pass mark of ${pass * 100} %`, "more than 0 %, at most 100 %", []),
     );
   }
-  return [...problems, ...repeated(questions.map(({ id }) => id))];
+  return [...problems, ...repeated(questions.map(({ id }) => id)), ...paperProblems(quiz)];
+}
+
+/** Nothing is drawn that is not there, and there is nothing that is never drawn. */
+function paperProblems({ questions, paper }: Quiz): QuizProblem[] {
+  if (paper === undefined) return [];
+  const pools = poolsOf(questions, paper);
+  const drawn = new Set(pools.flatMap(({ pool }) => pool));
+  const never = [...questions.keys()].filter((place) => !drawn.has(questions[place]!));
+  return [
+    ...pools.flatMap(({ name, pool, count }) => {
+      if (count <= pool.length) return [];
+      if (pool.length === 0 && name !== "")
+        return [problem("objective-unknown", `no question for "${name}"`, "an objective of a question", [])];
+      const of = name === "" ? "" : ` for "${name}"`;
+      return [
+        problem("paper-too-long", `${pool.length} questions${of}`, `${count} or more to draw from`, []),
+      ];
+    }),
+    ...never.map((place) =>
+      problem("never-drawn", "a question that no paper draws", "an objective that paper: names", [
+        place,
+        place,
+      ]),
+    ),
+  ];
 }
 
 function repeated(ids: readonly string[]): QuizProblem[] {

@@ -3,7 +3,7 @@ import type { Content } from "../../model/content.ts";
 import { resolvePath } from "../../model/path.ts";
 import { blankSource, type Source } from "../../model/source.ts";
 import type { Reporter, Spot } from "../reporter.ts";
-import { inStep, type Rule } from "./rule.ts";
+import { inFile, inStep, type Rule } from "./rule.ts";
 
 export const figures: Rule = {
   name: "figures",
@@ -19,6 +19,14 @@ export const figures: Rule = {
         const written = writtenFile(step.section.steps[0]!.value);
         if (step.figure !== undefined)
           check(source, written, step.figure.alt, inStep(content, module, step, ["figure"]));
+      }
+    }
+    for (const quiz of content.quizzes.values()) {
+      for (const [index, question] of quiz.quiz.questions.entries()) {
+        if (question.kind !== "point") continue;
+        const spot = inFile(content, quiz, ["questions", index, "figure", "file"]);
+        const { file, alt } = question.figure;
+        checkPicture(resolvePath("", file), file, alt, spot, content, reporter);
       }
     }
     reportUnused(content, reporter);
@@ -56,5 +64,7 @@ function reportUnused(content: Content, reporter: Reporter): void {
 /** What a module shows that could not be understood, or is not there, nobody knows. */
 function mayBeShown(path: string, { outlines }: Content): boolean {
   const folder = /^modules\/[^/]+\//.exec(path)?.[0];
-  return folder !== undefined && outlines.get(`${folder}module.md`)?.isSound !== true;
+  if (folder === undefined) return false;
+  const [module, quiz] = [outlines.get(`${folder}module.md`), outlines.get(`${folder}quiz.yaml`)];
+  return module?.isSound !== true || quiz?.isSound === false;
 }

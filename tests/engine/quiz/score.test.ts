@@ -224,7 +224,7 @@ describe("for any quiz", () => {
           expect(questionProblems(question).filter(({ code }) => code !== "tolerance-too-wide")).toEqual([]);
           const places = kindOf(question).shown(question, seed);
           expect(kindOf(question).shown(question, seed)).toEqual(places);
-          const count = question.kind === "number" ? 0 : listOf(question).length;
+          const count = listOf(question).length;
           expect(places.toSorted((a, b) => a - b)).toEqual([...Array(count).keys()]);
         }
       }),
@@ -232,8 +232,25 @@ describe("for any quiz", () => {
   });
 });
 
-function listOf(question: Exclude<Question, { kind: "number" }>): readonly unknown[] {
-  return question.kind === "arrange" ? question.steps : question.options;
+/** What is shown in a drawn order. */
+function listOf(question: Question): readonly unknown[] {
+  switch (question.kind) {
+    case "choose-one":
+    case "choose-several":
+      return question.options;
+    case "arrange":
+      return question.steps;
+    case "match":
+      return question.choices;
+    case "point":
+      return question.places;
+    case "sort":
+      return question.items;
+    case "number":
+    case "text":
+    case "worked":
+      return [];
+  }
 }
 
 /** An answer by texts and ids, which stays the same when options and steps are put in another order. */
@@ -247,6 +264,16 @@ function pickedFrom(question: Question, bits: number): unknown {
       return `${question.answer.amount + (bits % 2)} ${question.answer.unit}`;
     case "arrange":
       return question.steps.map(({ id }) => id).toSorted((a, b) => key(a, bits) - key(b, bits));
+    case "match":
+      return question.items.map((_, item) => question.choices[(item * bits) % question.choices.length]);
+    case "text":
+      return bits % 2 ? question.answers[0] : "boiling";
+    case "point":
+      return question.places[bits % question.places.length]!.text;
+    case "sort":
+      return question.items.map((_, item) => question.groups[(item * bits) % question.groups.length]);
+    case "worked":
+      return `${question.cases[bits % question.cases.length]!.answer.amount} mm`;
   }
 }
 
@@ -257,9 +284,28 @@ function key(id: string, bits: number): number {
 function rearranged(question: Question, seed: string): Question {
   const places = kindOf(question).shown(question, seed);
   const turn = <Item>(list: readonly Item[]): Item[] => places.map((place) => list[place]!);
-  if (question.kind === "number") return question;
-  if (question.kind === "arrange") return { ...question, steps: turn(question.steps) };
-  return { ...question, options: turn(question.options) };
+  switch (question.kind) {
+    case "choose-one":
+    case "choose-several":
+      return { ...question, options: turn(question.options) };
+    case "arrange":
+      return { ...question, steps: turn(question.steps) };
+    case "match": {
+      const items = question.items.map((item) => ({ ...item, choice: places.indexOf(item.choice) }));
+      return { ...question, items, choices: turn(question.choices) };
+    }
+    case "point":
+      return { ...question, places: turn(question.places) };
+    case "sort": {
+      const last = question.groups.length - 1;
+      const items = question.items.map((item) => ({ ...item, group: last - item.group }));
+      return { ...question, items, groups: question.groups.toReversed() };
+    }
+    case "number":
+    case "text":
+    case "worked":
+      return question;
+  }
 }
 
 describe("the file of answers", () => {

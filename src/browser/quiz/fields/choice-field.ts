@@ -1,11 +1,8 @@
 /** Options to choose one or several from. An answer is places in the written order, which the inputs bear as values. */
-import type { QuestionOf } from "../../../engine/quiz/kinds.ts";
+import type { Option } from "../../../engine/quiz/choice.ts";
 import type { Field } from "./field.ts";
 
-export function choiceField(
-  { options }: QuestionOf<"choose-one" | "choose-several">,
-  root: HTMLElement,
-): Field {
+export function choiceField(options: readonly Option[], root: HTMLElement): Field {
   const list = root.querySelector(".options")!;
   const inputs = [...list.querySelectorAll("input")];
   const input = (place: number) => inputs.find(({ value }) => value === String(place))!;

@@ -4,7 +4,10 @@ import type { Announce } from "../../page/announcer.ts";
 import { arrangeField } from "./arrange-field.ts";
 import { choiceField } from "./choice-field.ts";
 import type { Field } from "./field.ts";
-import { numberField } from "./number-field.ts";
+import { matchField } from "./match-field.ts";
+import { pointField } from "./point-field.ts";
+import { sortField } from "./sort-field.ts";
+import { writtenField } from "./written-field.ts";
 
 export interface FieldPlace {
   /** What the layout has drawn for the question. */
@@ -17,10 +20,15 @@ export interface FieldPlace {
 type Rows = { readonly [Kind in QuestionKind]: (question: QuestionOf<Kind>, place: FieldPlace) => Field };
 
 const rows: Rows = {
-  "choose-one": (question, { root }) => choiceField(question, root),
-  "choose-several": (question, { root }) => choiceField(question, root),
-  number: (_question, { root }) => numberField(root),
+  "choose-one": ({ options }, { root }) => choiceField(options, root),
+  "choose-several": ({ options }, { root }) => choiceField(options, root),
+  number: (_question, { root }) => writtenField(root),
   arrange: (question, { root, announce, changed }) => arrangeField(question, root, announce, changed),
+  match: (question, { root }) => matchField(question, root),
+  text: (_question, { root }) => writtenField(root),
+  point: (question, { root, changed }) => pointField(question, root, changed),
+  sort: (question, { root }) => sortField(question, root),
+  worked: (_question, { root }) => writtenField(root),
 };
 
 export function fieldOf(question: Question, place: FieldPlace): Field {

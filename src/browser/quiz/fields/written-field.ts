@@ -1,8 +1,8 @@
-/** A quantity, written as people write it. */
+/** A quantity or a word, written as people write it. */
 import type { Field } from "./field.ts";
 
-export function numberField(root: HTMLElement): Field {
-  const input = root.querySelector("input")!;
+export function writtenField(root: HTMLElement): Field {
+  const input = root.querySelector<HTMLInputElement>(".number-field input")!;
   return {
     read: () => (input.value.trim() === "" ? undefined : input.value),
     write(answer) {
