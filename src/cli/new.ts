@@ -10,16 +10,22 @@ const calls = [...starters].map(([what, { id }]) => (id === undefined ? what : `
 export const newCommand: Command = {
   name: "new",
   summary: "starts a programme, module, sheet or quiz that passes check",
-  usage: "WHAT [ID] [--content DIR] [--json]",
+  usage: "WHAT [ID] [--from MODULE] [--content DIR] [--json]",
   words: 2,
-  options: { content: contentOption, json: jsonOption },
+  options: {
+    from: { type: "string", value: "MODULE", help: "refit: the module that takes apart what is put back" },
+    content: contentOption,
+    json: jsonOption,
+  },
   more: () =>
-    ["WHAT is one of", ...calls.map((call) => `  ${call}`), "No file that exists is written over."].join(
-      "\n",
-    ),
+    [
+      "WHAT is one of",
+      ...calls.map((call) => `  ${call}`),
+      "No file that exists is written over. A refit is a draft: check reports each mark that is left in it.",
+    ].join("\n"),
   run(call, output) {
     const content = contentFolder(call);
-    const files = filesOf(call.positionals, content);
+    const files = filesOf(call.positionals, content, call.text("from"));
     const written = writeAll(files, content);
     if (call.flag("json")) printJson(output, { file: written[0], files: written });
     else output.out(`Written: ${written.join(", ")}\nFill it in; benchwright check tells what is amiss.\n`);
@@ -27,9 +33,19 @@ export const newCommand: Command = {
   },
 };
 
-function filesOf([what, id]: readonly string[], content: string): ReadonlyMap<string, string> {
+function filesOf(
+  [what, given]: readonly string[],
+  content: string,
+  from: string | undefined,
+): ReadonlyMap<string, string> {
   const starter = starters.get(what ?? "");
-  if (starter === undefined || (starter.id === undefined) !== (id === undefined))
+  const id = given ?? (from === undefined ? undefined : starter?.idFrom?.(from));
+  const isFrom = from !== undefined;
+  if (
+    starter === undefined ||
+    (starter.id === undefined) !== (id === undefined) ||
+    (starter.idFrom !== undefined) !== isFrom
+  )
     throw new WrongCall(
       `Say one of these:\n${calls
         .map((words) => `  benchwright new ${words}\n`)
@@ -40,7 +56,7 @@ function filesOf([what, id]: readonly string[], content: string): ReadonlyMap<st
     throw new WrongCall(
       `"${id}" is not a good id: use lower-case letters, digits and hyphens, beginning with a letter.`,
     );
-  const files = new Map(starter.files(id ?? "", content));
+  const files = new Map(starter.files(id ?? "", content, from ?? ""));
   if (!existsSync(join(content, "programme.yaml"))) files.set("programme.yaml", programmeText);
   return files;
 }

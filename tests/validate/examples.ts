@@ -670,6 +670,20 @@ export const examples: readonly Example[] = [
     file: "modules/build/module.md",
     at: "stripp",
   },
+  inModule(
+    "draft-mark",
+    "revision: 1\n",
+    "revision: 1\ndraft: [the summary]\n",
+    "the summary",
+    "not finished: the",
+  ),
+  inModule(
+    "draft-mark",
+    "id: clean\n",
+    "id: clean\ndraft: how it is dried\n",
+    "how it is dried",
+    "how it is dried.",
+  ),
   // Declared and used
   inModule("undeclared-use", "substances: [{use: spirit, amount: 50 mL, place: outdoors}]\n", "", "spirit"),
   inModule("unused-declaration", "substances: [spirit]\n", "", "spirit"),

@@ -5,13 +5,17 @@ import { WrongCall } from "../command.ts";
 import { moduleText } from "./module.ts";
 import { programmeFiles } from "./programme.ts";
 import { quizText } from "./quiz.ts";
+import { refitFiles } from "./refit.ts";
 import { hazardText, substanceText, toolText } from "./sheets.ts";
 import type { StarterFiles } from "./starter.ts";
 
 interface Starter {
   /** What the id is called in a call; undefined where there is none. */
   readonly id: string | undefined;
-  files(id: string, content: string): StarterFiles;
+  /** The id where the call gives none but says --from; undefined where there is no --from. */
+  readonly idFrom?: (from: string) => string;
+  /** `from` is the module of --from, where there is one. */
+  files(id: string, content: string, from: string): StarterFiles;
 }
 
 const one = (path: (id: string) => string, text: (id: string) => string): Starter => ({
@@ -26,6 +30,14 @@ export const starters: ReadonlyMap<string, Starter> = new Map([
   ["substance", one((id) => `substances/${id}.md`, substanceText)],
   ["hazard", one((id) => `hazards/${id}.md`, hazardText)],
   ["quiz", { id: "MODULE", files: quizFiles }],
+  [
+    "refit",
+    {
+      id: "[ID] --from MODULE",
+      idFrom: (from) => `${from}-refit`,
+      files: (id, content, from) => refitFiles(id, from, content),
+    },
+  ],
 ]);
 
 /** Its questions send the reader to the module's first step, or to its page where it has none. */

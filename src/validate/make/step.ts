@@ -27,6 +27,7 @@ export function makeStep(source: Source, section: Section, data: StepData): Modu
     recordFor: data["record-for"],
     mistakes: data.mistakes ?? [],
     ifNot: data["if-not"] ?? [],
+    draft: data.draft ?? [],
     ...makeProtection(data),
     section,
   };

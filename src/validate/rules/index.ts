@@ -1,5 +1,6 @@
 import { acts } from "./acts.ts";
 import { begins } from "./begins.ts";
+import { draftMarks } from "./draft-marks.ts";
 import { drivers } from "./drivers.ts";
 import { driveNames } from "./drives.ts";
 import { duplicates } from "./duplicates.ts";
@@ -17,7 +18,6 @@ import { practiceCannotFail } from "./practice-cannot-fail.ts";
 import { practiceEasy } from "./practice-easy.ts";
 import { practiceLong } from "./practice-long.ts";
 import { practices } from "./practices.ts";
-import { draftMarks } from "./draft-marks.ts";
 import { precedence } from "./precedence.ts";
 import { quizzes } from "./quizzes.ts";
 import { records } from "./records.ts";
