@@ -115,9 +115,12 @@ function columnsOf(rows: Chart["rows"]): Column[] {
 
 /** Thousandths of a millimetre are as fine as the standards print. */
 const mostDecimals = 3;
+/** So that 1.5875, which is a little less in binary, is 1.588. */
+const binaryNoise = 1e-9;
 
 /** All with as many decimals as one of them needs, so that points stand below one another. */
-function alignedCells(figures: readonly (number | undefined)[]): string[] {
+function alignedCells(column: readonly (number | undefined)[]): string[] {
+  const figures = column.map((figure) => figure && figure + binaryNoise);
   const needed = figures.map(
     (figure) => String(Number((figure ?? 0).toFixed(mostDecimals))).split(".")[1] ?? "",
   );

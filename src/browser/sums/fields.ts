@@ -90,6 +90,11 @@ function baseOf(text: string): number {
 }
 
 function problemWords({ found, expected, nearest }: Problem<string>): string {
-  const near = nearest === undefined || expected.includes(nearest) ? "" : ` The nearest known is ${nearest}.`;
+  const near = nearest === undefined || namesIt(expected, nearest) ? "" : ` The nearest known is ${nearest}.`;
   return `Found “${found}”; expected ${expected}.${near}`;
+}
+
+/** A list of all that is known names the nearest as well, but does not point at it. */
+function namesIt(expected: string, nearest: string): boolean {
+  return expected.includes(nearest) && !expected.startsWith("one of ");
 }
