@@ -89,6 +89,13 @@ function problemWords(problem: PrecedenceProblem): string {
     case "duplicate-pair":
       return `pair ${problem.pair + 1} repeats pair ${problem.earlier + 1}, "${problem.first}" before "${problem.then}"`;
     case "cycle":
-      return `steps come before themselves: ${[...problem.steps, problem.steps[0]].join(" → ")}`;
+      return `steps come before themselves: ${circleWords(problem.steps)}`;
   }
+}
+
+/** A circle too long to be read is told by its beginning, its end and its length. */
+function circleWords(steps: readonly string[]): string {
+  const circle = [...steps, steps[0]];
+  if (circle.length <= 12) return circle.join(" → ");
+  return `${[...circle.slice(0, 5), "…", ...circle.slice(-3)].join(" → ")} (${steps.length} steps)`;
 }
