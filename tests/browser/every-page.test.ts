@@ -11,9 +11,17 @@ const siteDir = inject("siteDir");
 test("the demo has pages of every kind", () => {
   const kinds = new Set(pages.map(({ kind }) => kind));
   const wanted = ["module", "order", "bench", "practice", "dry-run", "quiz", "tool", "substance", "hazard"];
-  const alone = ["", "modules/", "tools/", "substances/", "hazards/", "search/", "about/"].map(
-    (path) => `plain ${path}`,
-  );
+  const alone = [
+    "",
+    "modules/",
+    "tools/",
+    "substances/",
+    "hazards/",
+    "search/",
+    "about/",
+    "sums/",
+    "sums/threads/",
+  ].map((path) => `plain ${path}`);
   expect([...kinds]).toEqual(expect.arrayContaining([...wanted, ...alone]));
 });
 

@@ -37,3 +37,17 @@ test("search works", async () => {
   expect(await page.getByRole("heading", { level: 1 }).count()).toBe(1);
   expect(troubles).toEqual([]);
 });
+
+test("a sum works, and its link brings it back", async () => {
+  const { page, troubles } = await visitor.open("sums/index.html");
+  const section = page.getByRole("region", { name: "A thread by its name" });
+  await section.getByLabel("Thread").fill("2 BA");
+  await page.keyboard.press("Enter");
+  // BS 93: 0.81 mm.
+  expect(await section.getByText("0.81 mm").isVisible()).toBe(true);
+  await page.reload();
+  await section.getByText("0.81 mm").waitFor();
+  await section.getByRole("link", { name: "Link to this sum" }).click();
+  await section.getByText("0.81 mm").waitFor();
+  expect(troubles).toEqual([]);
+});
