@@ -4,7 +4,7 @@ import { read } from "../../read/read.ts";
 import { WrongCall } from "../command.ts";
 import { moduleText } from "./module.ts";
 import { programmeFiles } from "./programme.ts";
-import { quizText } from "./quiz.ts";
+import { mistakesIn, quizText } from "./quiz.ts";
 import { refitFiles } from "./refit.ts";
 import { hazardText, substanceText, toolText } from "./sheets.ts";
 import type { StarterFiles } from "./starter.ts";
@@ -48,7 +48,9 @@ function quizFiles(module: string, content: string): StarterFiles {
   if (source === undefined)
     throw new WrongCall(`There is no module "${module}" in ${content}. See: benchwright help new`);
   const step = source.sections.flatMap(({ steps }) => steps.map(idOf)).find((id) => id !== undefined);
-  return new Map([[`modules/${module}/quiz.yaml`, quizText(step === undefined ? "module.md" : `#${step}`)]]);
+  const see = step === undefined ? "module.md" : `#${step}`;
+  const mistakes = mistakesIn(source.sections.flatMap(({ steps }) => steps));
+  return new Map([[`modules/${module}/quiz.yaml`, quizText(see, mistakes)]]);
 }
 
 function idOf({ value }: { readonly value: unknown }): string | undefined {
