@@ -44,10 +44,10 @@ test("a sum works, and its link brings it back", async () => {
   await section.getByLabel("Thread").fill("2 BA");
   await page.keyboard.press("Enter");
   // BS 93: 0.81 mm.
-  expect(await section.getByText("0.81 mm").isVisible()).toBe(true);
+  expect(await section.getByText("0.81 mm", { exact: true }).isVisible()).toBe(true);
   await page.reload();
-  await section.getByText("0.81 mm").waitFor();
+  await section.getByText("0.81 mm", { exact: true }).waitFor();
   await section.getByRole("link", { name: "Link to this sum" }).click();
-  await section.getByText("0.81 mm").waitFor();
+  await section.getByText("0.81 mm", { exact: true }).waitFor();
   expect(troubles).toEqual([]);
 });
