@@ -26,6 +26,7 @@ const kinds: readonly PageKind[] = [
   { name: "practice", at: (module) => `modules/${module}/practice/` },
   { name: "dry run", at: (module) => `modules/${module}/dry-run/`, script: 40 },
   { name: "quiz", at: (module) => `modules/${module}/quiz/`, script: 40 },
+  { name: "bench sums", at: () => "sums/", script: 40 },
   { name: "search page, its index included", at: () => "search/" },
 ];
 

@@ -23,13 +23,14 @@ export function groundParts({ grounds }: Answer): Node[] {
 }
 
 function figureList(figures: readonly Figure[]): HTMLElement {
+  const isPaired = figures.some(({ also }) => also !== undefined);
   const rows = figures.map(({ name, value, also }) =>
     element(
       "div",
       {},
       element("dt", {}, name),
       element("dd", {}, value),
-      element("dd", { class: "also" }, also ?? ""),
+      isPaired ? element("dd", { class: "also" }, also ?? "") : undefined,
     ),
   );
   return element("dl", { class: "figures" }, ...rows);

@@ -1,5 +1,5 @@
 /** One quantity in another unit, or in every unit of its kind. */
-import { formatQuantity } from "../../engine/workshop/format-quantity.ts";
+import { formatNumber, formatQuantity } from "../../engine/workshop/format-quantity.ts";
 import { convert as convertQuantity, parseQuantity, type Quantity } from "../../engine/workshop/quantity.ts";
 import { unitsOf } from "../../engine/workshop/units.ts";
 import type { Answer, Sum } from "./answer.ts";
@@ -32,9 +32,8 @@ function intoAll(from: Quantity, figures: number): Answer {
     .filter(({ unit }) => unit !== from.unit)
     .flatMap(({ unit }) => {
       const to = convertQuantity(from, unit);
-      return to.ok
-        ? [{ name: unit === "" ? "bare number" : unit, value: formatQuantity(to.value, figures) }]
-        : [];
+      const name = unit === "" ? "as a bare number" : unit;
+      return to.ok ? [{ name, value: formatNumber(to.value.amount, figures) }] : [];
     });
   return { headline: `${formatQuantity(from, figures)} is`, figures: others, grounds };
 }

@@ -167,7 +167,7 @@ describe("convert", () => {
     expect(figures.map(({ name }) => name)).toEqual(expect.arrayContaining(["lbf·in", "lbf·ft", "kgf·cm"]));
     for (const { name, value } of figures) {
       const { out } = await askCommand("convert", { quantity: "5 N·m", unit: name });
-      expect(out.split("\n")[0]).toBe(`5 N·m = ${value}`);
+      expect(out.split("\n")[0]).toBe(`5 N·m = ${value} ${name}`);
     }
   });
 });
