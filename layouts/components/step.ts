@@ -53,10 +53,11 @@ ${tray(place.account, number, page.isApart)}
 }
 
 /** Time, and whether a mistake is past mending. */
-function marks({ time, critical }: ModuleStep): Html | undefined {
+function marks({ time, critical, hotWork }: ModuleStep): Html | undefined {
   const words = [
     time > 0 ? duration(time) : undefined,
     critical ? html`<strong>Critical: a mistake here ruins or hurts</strong>` : undefined,
+    hotWork ? html`<strong>Hot work: nothing that can burn is near or wet</strong>` : undefined,
   ];
   const line = join(words, " · ");
   return line.text === "" ? undefined : html`<p class="marks">${line}</p>\n`;
