@@ -19,7 +19,7 @@ export interface Crew {
 }
 
 /** A second thread has to load the tool first, which a small programme does not repay. */
-const modulesAHand = 100;
+const modulesAHand = 50;
 /** Each hand keeps all sheets in memory, and they all write to one disk. */
 const mostHands = 4;
 

@@ -64,8 +64,8 @@ test("three hands find the faults that one finds, each once, wherever they are",
   expect(await found(3)).toEqual(one);
 });
 
-test("threads give the bytes that one thread gives", { timeout: 120_000 }, async () => {
-  const contentDir = programmeOf(204);
+test("threads give the bytes that one thread gives", { timeout: 240_000 }, async () => {
+  const contentDir = programmeOf(102);
   const siteDir = join(temporaryFolder(), "site");
   const ended = await runTool(["build", "--fresh", "--content", contentDir, "--to", siteDir]);
   expect(ended).toMatchObject({ code: 0 });

@@ -15,7 +15,7 @@ ${named === undefined ? "" : `tools: [${named.tool}]\nhazards: [${named.hazard}]
   cover: {name: cover, held-by: [cover-screws], covers: [works]}
   works: {name: works}
 fasteners:
-  cover-screws: {name: cover screws, count: 2, drive: slotted, keep: tray A}
+  cover-screws: {name: cover screws, count: 2, ${named === undefined ? "" : "drive: slotted, "}keep: tray A}
 ---
 
 What this module is about, in a few sentences.

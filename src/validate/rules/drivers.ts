@@ -8,9 +8,10 @@ const byHand = /^(knurled|wing|finger|none)/;
 const turning: ReadonlySet<ActKind> = new Set<ActKind>(["slacken", "remove", "tighten"]);
 
 export const drivers = moduleRule("drivers", (module, content, reporter) => {
-  const declared = module.tools
-    .map((id) => content.tools.get(id)?.drive)
-    .filter((drive) => drive !== undefined);
+  const tools = module.tools.map((id) => content.tools.get(id));
+  // A tool that is misnamed or could not be understood may be the one.
+  if (tools.includes(undefined)) return;
+  const declared = tools.map((tool) => tool?.drive).filter((drive) => drive !== undefined);
   const fits = new Set(declared.map(kindOf));
   for (const { id, drive } of module.procedure.fasteners.values()) {
     if (drive === undefined || byHand.test(drive) || fits.has(kindOf(drive)) || !isTurned(id, module))
