@@ -6,7 +6,7 @@ import type { Answer, Comparison, Figure } from "./answer.ts";
 export function answerParts(answer: Answer, linkOf: (thread: string) => string): Node[] {
   const { headline, figures, comparison, grounds } = answer;
   return [
-    element("h3", {}, headline),
+    element("h3", {}, unbroken(headline)),
     ...(grounds.warnings.length === 0 ? [] : [named("Take care", grounds.warnings, "sum-care")]),
     ...(figures.length === 0 ? [] : [figureList(figures)]),
     ...(comparison === undefined ? [] : [comparisonTable(comparison, linkOf)]),
@@ -51,7 +51,7 @@ function comparisonTable(
       "tr",
       {},
       element("th", { scope: "row" }, element("a", { href: linkOf(thread) }, thread)),
-      ...cells.map((cell, at) => element("td", { "data-name": columns[at + 1] }, cell)),
+      ...cells.map((cell, at) => element("td", { "data-name": columns[at + 1] }, unbroken(cell))),
     ),
   );
   return element(
@@ -62,3 +62,7 @@ function comparisonTable(
     element("tbody", {}, ...body),
   );
 }
+
+/** A figure is not parted from its unit where the line is short. */
+const unbroken = (text: string): string =>
+  text.replace(/(\d) (?=(?:mm|in|N·m|lbf·ft|lbf·in|kN|lbf|m³\/h|cfm|%)(?![\w·]))/g, "$1\u00a0");

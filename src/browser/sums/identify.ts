@@ -67,7 +67,7 @@ function fitWords([first, ...others]: readonly Candidate[]): string {
 
 function rowOf(one: Candidate, units: UnitSystem): string[] {
   const { designation, diameterMm, pitchMm, tpi } = one.size;
-  const mm = (value: number): string => unbroken(bothWords(inBoth("", value / 1000, length, units)));
+  const mm = (value: number): string => bothWords(inBoth("", value / 1000, length, units));
   return [
     designation,
     `${one.angle}°`,
@@ -76,9 +76,6 @@ function rowOf(one: Candidate, units: UnitSystem): string[] {
     `${signed(one.diameterErrorMm)} mm in diameter, ${signed(one.pitchErrorMm)} mm in pitch`,
   ];
 }
-
-/** A figure is not parted from its unit where a cell is narrow. */
-const unbroken = (text: string): string => text.replace(/(\d) (mm|in)\b/g, "$1\u00a0$2");
 
 function signed(error: number): string {
   const text = formatNumber(Number(error.toFixed(3)));
