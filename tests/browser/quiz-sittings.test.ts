@@ -69,6 +69,8 @@ test("a supervised sitting says nothing of its answers and gives them out as a f
   const { page, troubles } = await visitor.open("supervised/modules/box/quiz/index.html");
   expect(await page.getByRole("button", { name: "Check this answer" }).count()).toBe(0);
   expect(await page.getByRole("link", { name: "key sheet" }).count()).toBe(0);
+  await page.getByLabel(/Number of the paper/).fill("K 17");
+  await page.keyboard.press("Tab");
   await page.getByRole("radio", { name: "The lid", exact: true }).check();
   await page.locator('[data-question="pairs"] select').first().selectOption({ label: "four screws" });
   await page.locator('[data-question="word"]').getByRole("textbox").fill("screws");
@@ -82,7 +84,7 @@ test("a supervised sitting says nothing of its answers and gives them out as a f
   ]);
   expect(download.suggestedFilename()).toBe("box-1.sitting.json");
   const read = readSittingFile(readFileSync((await download.path())!, "utf8"));
-  expect(read).toMatchObject({ ok: true, value: { module: "box", revision: 1 } });
+  expect(read).toMatchObject({ ok: true, value: { module: "box", revision: 1, seed: "K 17" } });
   expect(read.ok && [...read.value.answers]).toEqual([
     ["first", "The lid"],
     ["pairs", ["four screws", null, null]],

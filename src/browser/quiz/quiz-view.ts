@@ -1,73 +1,60 @@
-/** The quiz as a whole: a sitting from its first answer to its result. */
-import { drawPaper, type PastSitting, preferredAfter } from "../../engine/quiz/paper.ts";
-import type { Quiz } from "../../engine/quiz/quiz.ts";
-import { toGoOver } from "../../engine/quiz/review.ts";
-import { scoreQuiz } from "../../engine/quiz/score.ts";
-import { namedAnswer } from "../../engine/quiz/without-key.ts";
+/** The quiz as a whole on the page: a sitting from its first answer to its result. */
 import type { QuizData, QuizItem } from "../../model/page-data.ts";
 import type { Announce } from "../page/announcer.ts";
 import { button, element, goTo } from "../page/element.ts";
-import { newSeed } from "../page/seed.ts";
 import type { Store } from "../page/store.ts";
 import { counted, sentence } from "../page/words.ts";
+import type { Attempt } from "./attempt.ts";
 import { handInView } from "./hand-in.ts";
 import { Pager } from "./pager.ts";
+import { paperNumber } from "./paper-number.ts";
 import { QuestionView } from "./question-view.ts";
 import { resultView } from "./result-view.ts";
 import { sitAgainAt, whenWords } from "./sit-again.ts";
-import { keepSitting, newSitting, readSitting, type Sitting } from "./sitting.ts";
 
 export interface QuizOptions {
   readonly form: HTMLFormElement;
   readonly data: QuizData;
+  readonly attempt: Attempt;
   readonly announce: Announce;
-  readonly store: Store;
   /** Keeps how the page is shown. */
   readonly pageStore: Store;
-  /** Tells this quiz from what it was before it was changed. */
-  readonly fingerprint: string;
   readonly now: () => number;
 }
 
 export class QuizView {
   readonly #options: QuizOptions;
-  readonly #pool: Quiz;
+  readonly #attempt: Attempt;
   readonly #views: ReadonlyMap<string, QuestionView>;
   readonly #pager: Pager;
   readonly #result = element("div", { class: "result-place" });
+  readonly #number = element("div");
   readonly #warning: HTMLElement;
   readonly #checkButton: HTMLButtonElement;
   readonly #againPlace = element("span");
-  #sitting: Sitting;
-  /** The questions of this sitting, in order. */
-  #paper: Quiz;
 
   constructor(options: QuizOptions) {
-    const { form, data, store, fingerprint } = options;
-    const { pass, paper, supervised, items } = data;
+    const { form, data, attempt } = options;
     this.#options = options;
-    this.#pool = { pass, paper, supervised, questions: items.map(({ question }) => question) };
-    this.#views = new Map(items.map((item) => [item.question.id, this.#view(item)]));
-    this.#sitting = readSitting(store.load(), fingerprint) ?? newSitting(1, newSeed());
-    this.#paper = this.#pool;
+    this.#attempt = attempt;
+    this.#views = new Map(data.items.map((item) => [item.question.id, this.#view(item)]));
     this.#pager = new Pager(options.pageStore);
-    form.before(this.#result, this.#pager.element);
+    form.before(this.#result, this.#number, this.#pager.element);
     this.#warning = form.querySelector(".warning")!;
     this.#checkButton = form.querySelector("button[type=submit]")!;
     this.#checkButton.textContent = this.#checkWords();
     this.#checkButton.after(this.#againPlace);
     this.#warning.before(this.#pager.steps);
     this.#listen();
-    this.#keep({});
     this.#begin();
   }
 
   #listen(): void {
-    const { form } = this.#options;
-    form.addEventListener("submit", (event) => {
+    this.#options.form.addEventListener("submit", (event) => {
       event.preventDefault();
-      if (!this.#isOver()) this.#checkAll();
+      if (!this.#attempt.isOver()) this.#checkAll();
     });
+    // A link to a question that is away leads nowhere until the pager has turned to it.
     this.#result.addEventListener("click", ({ target }) => {
       const place = target instanceof HTMLAnchorElement ? target.getAttribute("href") : null;
       const root = place?.startsWith("#") ? document.getElementById(place.slice(1)) : null;
@@ -77,14 +64,16 @@ export class QuizView {
 
   #view(item: QuizItem): QuestionView {
     const { form, announce, data } = this.#options;
-    const root = [...form.querySelectorAll<HTMLElement>("[data-question]")].find(
-      ({ dataset }) => dataset.question === item.question.id,
-    )!;
+    const { id } = item.question;
+    const roots = [...form.querySelectorAll<HTMLElement>("[data-question]")];
     const view: QuestionView = new QuestionView({
       item,
-      root,
+      root: roots.find(({ dataset }) => dataset.question === id)!,
       announce,
-      changed: () => this.#answered(view),
+      changed: () => {
+        this.#attempt.answer(id, view.field.read());
+        this.#warning.hidden = true;
+      },
       check: data.supervised ? undefined : () => this.#checkOne(view),
     });
     return view;
@@ -92,37 +81,25 @@ export class QuizView {
 
   /** Those of this sitting, in the order of the paper. */
   #asked(): QuestionView[] {
-    return this.#paper.questions.map(({ id }) => this.#views.get(id)!);
+    return this.#attempt.paper.questions.map(({ id }) => this.#views.get(id)!);
   }
 
+  /** `from` is the place of the question to begin at, where the pager does not know better. */
   #begin(from?: number): void {
-    const { seed, preferred, answers, checked } = this.#sitting;
-    this.#paper = drawPaper(this.#pool, seed, new Set(preferred));
+    const { seed, answers, checked } = this.#attempt.sitting;
     for (const { root } of this.#views.values()) root.hidden = true;
-    for (const [at, question] of this.#paper.questions.entries()) {
+    for (const [at, question] of this.#attempt.paper.questions.entries()) {
       const view = this.#views.get(question.id)!;
       view.root.hidden = false;
       view.begin(question, at + 1, seed, answers.get(question.id));
     }
-    this.#pager.page(
-      this.#asked().map(({ root }) => root),
-      from,
-    );
+    const roots = this.#asked().map(({ root }) => root);
+    this.#pager.page(roots, from);
     this.#tell(checked);
   }
 
-  #keep(change: Partial<Sitting>): void {
-    this.#sitting = { ...this.#sitting, ...change };
-    this.#options.store.save(keepSitting(this.#sitting, this.#options.fingerprint));
-  }
-
-  #answered({ item, field }: QuestionView): void {
-    this.#keep({ answers: new Map([...this.#sitting.answers, [item.question.id, field.read()]]) });
-    this.#warning.hidden = true;
-  }
-
   #checkOne(view: QuestionView): void {
-    const { answered, problem } = this.#mark(view);
+    const { answered, problem } = this.#attempt.mark(view.question.id);
     if (!answered) {
       view.note(
         problem === undefined
@@ -132,7 +109,7 @@ export class QuizView {
       return;
     }
     this.#close([view]);
-    if (this.#isOver()) this.#goToResult();
+    if (this.#attempt.isOver()) this.#goToResult();
     else view.focusFeedback();
   }
 
@@ -143,7 +120,7 @@ export class QuizView {
   /** Asks once before it closes questions that have no answer. */
   #checkAll(): void {
     const asked = this.#asked();
-    const open = asked.filter((view) => !this.#mark(view).answered);
+    const open = asked.filter((view) => !this.#attempt.mark(view.question.id).answered);
     if (open.length > 0 && this.#warning.hidden) {
       const numbers = open.map((view) => asked.indexOf(view) + 1).join(", ");
       this.#warning.textContent = `Without an answer: ${counted(open.length, "question")} (${numbers}). Answer, or press “${this.#checkWords()}” once more.`;
@@ -156,72 +133,52 @@ export class QuizView {
   }
 
   #close(views: readonly QuestionView[]): void {
-    const ids = views.map(({ item }) => item.question.id);
-    this.#keep({ checked: new Set([...this.#sitting.checked, ...ids]) });
-    if (this.#isOver()) this.#keep({ ended: this.#options.now() });
+    const ids = views.map(({ question }) => question.id);
+    this.#attempt.close(ids, this.#options.now());
     this.#tell(new Set(ids));
   }
 
   #tell(ids: ReadonlySet<string>): void {
     const { supervised } = this.#options.data;
-    for (const view of this.#asked()) {
-      if (!ids.has(view.item.question.id)) continue;
+    for (const view of this.#asked().filter(({ question }) => ids.has(question.id))) {
       if (supervised) view.handIn();
-      else view.tell(this.#mark(view));
+      else view.tell(this.#attempt.mark(view.question.id));
     }
     this.#warning.hidden = true;
-    const over = this.#isOver();
+    const over = this.#attempt.isOver();
     this.#result.replaceChildren(...(over ? [this.#resultView()] : []));
+    this.#number.replaceChildren(...(over || !supervised ? [] : [this.#numberField()]));
     this.#checkButton.hidden = over;
     this.#againPlace.replaceChildren(...(over ? [this.#again()] : []));
   }
 
-  #isOver(): boolean {
-    return this.#paper.questions.every(({ id }) => this.#sitting.checked.has(id));
-  }
-
-  #score() {
-    return scoreQuiz(this.#paper, this.#sitting.answers);
-  }
-
-  #mark({ item }: QuestionView) {
-    return this.#score().questions.find(({ id }) => id === item.question.id)!;
-  }
-
-  /** What came of this sitting; of a supervised one the page knows no more than what it asked. */
-  #past(): PastSitting {
-    const missed = this.#options.data.supervised ? [] : this.#score().questions.filter(({ right }) => !right);
-    return { asked: this.#paper.questions.map(({ id }) => id), missed: missed.map(({ id }) => id) };
+  #numberField(): HTMLElement {
+    return paperNumber(this.#attempt.sitting.seed, (seed) => {
+      this.#attempt.reseed(seed);
+      this.#begin(0);
+      this.#options.announce(`Paper ${seed}. All answers are empty.`);
+      this.#number.querySelector("input")!.focus();
+    });
   }
 
   #resultView(): HTMLElement {
     const { data } = this.#options;
-    const { number, earlier } = this.#sitting;
-    if (data.supervised) return handInView(this.#file(), number, this.#again());
+    const { number } = this.#attempt.sitting;
+    if (data.supervised) return handInView(this.#attempt.file(), number, this.#again());
     return resultView({
-      score: this.#score(),
+      score: this.#attempt.score(),
       pass: data.pass,
       sitting: number,
       views: this.#views,
-      toGoOver: toGoOver(this.#pool, [...earlier, this.#past()]),
+      toGoOver: this.#attempt.toGoOver(),
       again: this.#again(),
     });
-  }
-
-  #file() {
-    const { module, revision } = this.#options.data;
-    const { seed, preferred, answers } = this.#sitting;
-    const named = this.#paper.questions.map(
-      (question) => [question.id, namedAnswer(question, answers.get(question.id))] as const,
-    );
-    return { module, revision, seed, preferred, answers: new Map(named) };
   }
 
   /** The button to sit again, or from when that may be. */
   #again(): HTMLElement {
     const { data, now } = this.#options;
-    const passed = !data.supervised && this.#score().passed;
-    const at = sitAgainAt(this.#sitting.ended, passed, data.sitAgain, now());
+    const at = sitAgainAt(this.#attempt.sitting.ended, this.#attempt.passed(), data.sitAgain, now());
     if (at === undefined) return button("Sit again", () => this.#sitAgain());
     const { lang } = document.documentElement;
     return element("p", { class: "sit-again-at" }, `You may sit again from ${whenWords(at, lang)}.`);
@@ -232,11 +189,9 @@ export class QuizView {
   }
 
   #sitAgain(): void {
-    const { number, earlier } = this.#sitting;
-    const all = [...earlier, this.#past()];
-    this.#keep(newSitting(number + 1, newSeed(), [...preferredAfter(this.#pool, all)], all));
+    this.#attempt.again();
     this.#begin(0);
-    this.#options.announce(`Sitting ${this.#sitting.number}. All answers are empty again.`);
+    this.#options.announce(`Sitting ${this.#attempt.sitting.number}. All answers are empty again.`);
     goTo(this.#asked()[0]!.root);
   }
 }
