@@ -18,7 +18,7 @@ export function quizKeyPage(view: ModuleView, book: Book): string {
   if (quiz === undefined || quiz.quiz.supervised === true)
     throw new RangeError(`module ${module.id} has no quiz whose key may be shown`);
   const from: Address = { kind: "quiz-key", id: module.id };
-  const { questions } = quiz.quiz;
+  const { questions, paper } = quiz.quiz;
   return frame({
     address: from,
     title: `Key: ${module.title}`,
@@ -28,7 +28,7 @@ export function quizKeyPage(view: ModuleView, book: Book): string {
     description: `The right answers to the quiz on “${module.title}”.`,
     main: html`<div class="sheet task">
 ${taskHead(module, from, "Key to the quiz")}
-<p class="lead">For the mentor who marks <a href="${linkTo(from, { kind: "quiz", id: module.id })}">the quiz</a> on paper: ${counted(questions.length, "question")} in the order in which they are printed there. Options may stand there in another order.</p>
+<p class="lead">For the mentor who marks <a href="${linkTo(from, { kind: "quiz", id: module.id })}">the quiz</a> on paper: ${counted(questions.length, "question")} in the order in which they are printed there. Options may stand there in another order.${paper === undefined ? "" : " A paper that was drawn numbers its questions anew: go by what is asked."}</p>
 <ol class="questions">
 ${questions.map((question, at) => item(question, at + 1, view, book, from))}</ol></div>`,
   });

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { remarkLines, verdictWords } from "../../src/browser/quiz/feedback-words.ts";
 import { fingerprint } from "../../src/browser/quiz/fingerprint.ts";
 import { resultWords } from "../../src/browser/quiz/result-words.ts";
+import { sitAgainAt, whenWords } from "../../src/browser/quiz/sit-again.ts";
 import { keepSitting, newSitting, readSitting } from "../../src/browser/quiz/sitting.ts";
 import type { Question } from "../../src/engine/quiz/kinds.ts";
 import { remarksOn, scoreQuiz } from "../../src/engine/quiz/score.ts";
@@ -23,7 +24,8 @@ const several: Question = {
 
 describe("a sitting that was kept", () => {
   const sitting = {
-    ...newSitting(3, "seed"),
+    ...newSitting(3, "seed", ["several"], [{ asked: ["one", "several"], missed: ["several"] }]),
+    ended: 1_800_000_000_000,
     answers: new Map<string, unknown>([
       ["__proto__", [1]],
       ["one", 0],
@@ -50,6 +52,10 @@ describe("a sitting that was kept", () => {
     [{ ...kept, answers: [[1, 2]] }],
     [{ ...kept, seed: 4 }],
     [{ ...kept, checked: "one" }],
+    [{ ...kept, preferred: [1] }],
+    [{ ...kept, preferred: undefined }],
+    [{ ...kept, earlier: [{ asked: ["one"] }] }],
+    [{ ...kept, earlier: {} }],
   ])("%j is none", (bad) => {
     expect(readSitting(bad, "print")).toBeUndefined();
   });
@@ -78,6 +84,64 @@ describe("what is said about an answer", () => {
     ]);
     expect(lines(several, [0, 2])).toContain("Not right: “water”. It rusts.");
     expect(lines(several, [0, 2])).toContain("Right, and not chosen: “wax”.");
+  });
+});
+
+describe("when one may sit again", () => {
+  const ended = Date.UTC(2026, 10, 25, 20);
+  const hour = 3_600_000;
+
+  test("after the wait of the programme, where the sitting was not passed", () => {
+    expect(sitAgainAt(ended, false, 720, ended + hour)).toBe(ended + 12 * hour);
+    expect(sitAgainAt(ended, false, 720, ended + 12 * hour)).toBeUndefined();
+    expect(sitAgainAt(ended, true, 720, ended + hour)).toBeUndefined();
+    expect(sitAgainAt(ended, false, 0, ended)).toBeUndefined();
+    expect(sitAgainAt(undefined, false, 720, ended)).toBeUndefined();
+  });
+
+  test("in words with day and time", () => {
+    expect(whenWords(new Date(2026, 10, 26, 8, 5).getTime(), "en-GB")).toMatch(
+      /Thursday.*26 November.*08:05/,
+    );
+  });
+});
+
+describe("what is said of pairs and of words", () => {
+  const words = (question: Question, answer: unknown) =>
+    remarkLines(question.kind, remarksOn(question, answer), false).map(({ text }) => text);
+  const pair: Question = {
+    ...asked,
+    id: "pair",
+    kind: "match",
+    items: [
+      { text: "pivot", choice: 0, why: "it turns fast" },
+      { text: "tooth", choice: 1, why: undefined },
+    ],
+    choices: ["oil", "grease", "wax"],
+    whyNot: ["it chips"],
+  };
+  const word: Question = {
+    ...asked,
+    id: "word",
+    kind: "text",
+    answers: ["click"],
+    slips: 1,
+    mistakes: [{ text: "clock", why: "another machine" }],
+  };
+
+  test("each item, with what it was given and what belongs to it", () => {
+    expect(words(pair, [0, 2])).toEqual([
+      "“pivot”: oil. It turns fast.",
+      "“tooth”: not “wax”, but “grease”. It chips.",
+    ]);
+    expect(words(pair, [null, 1])[0]).toBe("“pivot”: nothing given; it is “oil”. It turns fast.");
+    expect(words(pair, "oil")[0]).toBe("“a string” can't be read: expected a list of 2 entries.");
+  });
+
+  test("the word, and what was wrong with another", () => {
+    expect(words(word, "clock")).toEqual(["Not “clock”, but “click”. Another machine."]);
+    expect(words(word, "clik")).toEqual(["It is written “click”; taken with its slip of the pen."]);
+    expect(words(word, undefined)).toEqual(["The answer is “click”."]);
   });
 });
 

@@ -1,11 +1,12 @@
 /**
  * A text as it is compared with what was written by hand: case, accents and runs of spaces folded, compatibility forms
- * spelt out (Unicode NFKD without its combining marks).
+ * spelt out (Unicode NFKD without the combining diacritical marks, U+0300 to U+036F). Vowel signs of other scripts stay:
+ * without them two words would be one.
  */
 export function fold(text: string): string {
   return text
     .normalize("NFKD")
-    .replace(/\p{M}+/gu, "")
+    .replace(/[\u0300-\u036f]+/g, "")
     .toLowerCase()
     .replace(/\s+/g, " ")
     .trim();

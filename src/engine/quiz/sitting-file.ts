@@ -56,10 +56,10 @@ function fromFields(fields: ReadonlyMap<string, unknown>): Result<SittingFile, S
   if (typeof seed !== "string" || seed.length > 200) return wrong("seed", "the seed of the paper, as text");
   if (!isTexts(preferred)) return wrong("preferred", "a list of ids");
   if (!Array.isArray(answers) || !answers.every(isPair)) return wrong("answers", "a list of [id, answer]");
-  const ids = answers.map(([id]) => id);
-  const twice = ids.find((id, place) => ids.indexOf(id) !== place);
-  if (twice !== undefined) return bad("not-a-sitting", `two answers to ${twice}`, "each question once");
-  return good({ module, revision, seed, preferred, answers: new Map(answers) });
+  const read = new Map(answers);
+  if (read.size < answers.length)
+    return bad("not-a-sitting", "two answers to a question", "each question once");
+  return good({ module, revision, seed, preferred, answers: read });
 }
 
 const isTexts = (value: unknown): value is readonly string[] =>

@@ -32,6 +32,11 @@ describe("a short text", () => {
     expect(mark(question, given).score).toBe(credit);
   });
 
+  test("vowel signs of other scripts are not accents: Hindi for oil, and for floor (from memory)", () => {
+    expect(mark(word("q", ["तेल"]), "तल").score).toBe(0);
+    expect(mark(word("q", ["तेल"]), "तेल").score).toBe(1);
+  });
+
   test("without slips only the word itself is right", () => {
     expect(mark(word("q", ["governor"]), "governer").score).toBe(0);
     expect(mark(word("q", ["governor"], 1), "governer").score).toBe(1);
