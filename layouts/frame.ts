@@ -87,7 +87,10 @@ const longestTitle = 70;
 
 function headline(title: string, programme: string): string {
   const whole = [title, programme].filter((part) => part !== "").join(" · ");
-  return escapeHtml(whole).length <= longestTitle ? whole : title;
+  if (escapeHtml(whole).length <= longestTitle) return whole;
+  return escapeHtml(title).length <= longestTitle
+    ? title
+    : `${[...title].slice(0, longestTitle - 5).join("")}…`;
 }
 
 /** Data for scripts. `<` is written as an escape, so that no text in it can end the block. */

@@ -16,7 +16,7 @@ export function orderPage(view: ModuleView, book: Book): string {
   const from: Address = { kind: "order", id: module.id };
   return frame({
     address: from,
-    title: `Order of steps: ${module.title}`,
+    title: `Order: ${module.title}`,
     programme: book.site.programme,
     assets: book.assets,
     description: `What must come before what in “${module.title}”, and what is free.`,

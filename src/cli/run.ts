@@ -14,7 +14,19 @@ import { score } from "./score.ts";
 import { serve } from "./serve.ts";
 import { version } from "./version.ts";
 
-const commands: readonly Command[] = [check, build, serve, newCommand, order, plan, calc, score, chance, items, schema];
+const commands: readonly Command[] = [
+  check,
+  build,
+  serve,
+  newCommand,
+  order,
+  plan,
+  calc,
+  score,
+  chance,
+  items,
+  schema,
+];
 
 const asksForHelp = new Set(["help", "--help", "-h"]);
 

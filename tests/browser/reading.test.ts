@@ -71,7 +71,7 @@ test.each([
 });
 
 test("what must come before what is told in words as well", async () => {
-  const { page } = await visitor.open(sheet.path);
-  const section = page.getByRole("region", { name: "What must come before what" });
+  const { page } = await visitor.open(`${sheet.path}order/index.html`);
+  const section = page.getByRole("region", { name: "The same in words" });
   expect(await section.getByRole("listitem").count()).toBeGreaterThan(10);
 });
