@@ -81,7 +81,7 @@ function frontMatter(
   });
   const fasteners = pieces.map(
     ({ name, screws, count, thread }, i) =>
-      `  ${screws}: {name: screws of the ${name}, count: ${count}, thread: ${thread}, drive: slotted, keep: tray ${i + 1}}`,
+      `  ${screws}: {name: screws of the ${name}, count: ${count}, thread: ${thread}, keep: tray ${i + 1}}`,
   );
   return `---
 title: ${random.pick(verbs)} the ${random.pick(qualities)} ${random.pick(machines)}, pattern ${number + 1}

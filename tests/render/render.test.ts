@@ -49,6 +49,8 @@ test("every page, picture and pictogram is written", () => {
       "modules/mill/dry-run",
       "modules/mill/practice",
       "search",
+      "sums",
+      "sums/threads",
       "substances",
       "substances/spirit",
       "tools",

@@ -14,7 +14,7 @@ const named = { tool: "slotted-screwdriver", hazard: "sharp-edges" };
 /** A programme of one tool, one hazard and one module with a quiz. */
 export const programmeFiles: StarterFiles = new Map([
   ["programme.yaml", programmeText],
-  [`tools/${named.tool}.md`, toolText(named.tool)],
+  [`tools/${named.tool}.md`, toolText(named.tool, "slotted")],
   [`hazards/${named.hazard}.md`, hazardText(named.hazard)],
   ["modules/first-module/module.md", moduleText("first-module", named)],
   ["modules/first-module/quiz.yaml", quizText("#cover-off")],

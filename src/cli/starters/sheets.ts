@@ -1,9 +1,9 @@
 import { titleOf } from "./starter.ts";
 
-export const toolText = (id: string): string => `---
+export const toolText = (id: string, drive?: string): string => `---
 title: ${titleOf(id)}
 summary: What it is, in one sentence.
-use: [what it is used for]
+${drive === undefined ? "" : `drive: ${drive}\n`}use: [what it is used for]
 care: What keeps it in order.
 ---
 

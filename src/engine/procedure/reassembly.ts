@@ -20,7 +20,9 @@ export interface RefitStep {
 
 /**
  * The steps that refit and tighten what is off and slack at the end, the last removed first. What was removed and refitted
- * meanwhile counts for nothing, and so does what is discarded or has given its place to a part that is on. Each undoes the acts of one step in reverse; where a part that goes back would cover what is
+ * meanwhile counts for nothing, and so does what is discarded or has given its place to a part that is on. What was put back
+ * on the way stays there, and may be in the way of the rest, such as screws kept in their holes: the draft does not take it
+ * off again, and the walk tells its author. Each undoes the acts of one step in reverse; where a part that goes back would cover what is
  * still to be tightened, the step is cut in two. A state that was needed for the removal and holds no more is brought about
  * first. `trays` are those of the steps as written, which must walk without faults but those at the end.
  * O(steps · (parts + sets) + acts · covers).
