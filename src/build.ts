@@ -23,6 +23,13 @@ interface Summary {
   readonly ms: number;
 }
 
+/** What is kept with a site: its warnings are told each time. */
+interface KeptNote {
+  readonly made: { readonly pages: number; readonly modules: number };
+  readonly warnings: readonly Diagnostic[];
+  readonly texts: readonly (readonly [path: string, text: string])[];
+}
+
 export interface BuildOptions {
   readonly contentDir: string;
   readonly siteDir: string;
@@ -42,7 +49,7 @@ export async function buildSite(options: BuildOptions): Promise<BuildResult> {
 
 /**
  * Builds the content folder into the site folder. On any error nothing is rendered and the site stays as it was. Content
- * that was built before without a fault or warning comes from the cache; a crew that has built before does again only
+ * that was built before comes from the cache with its warnings; a crew that has built before does again only
  * what has changed. Throws only for a target that it must not replace (`TargetRefused`) or a fault of its own.
  */
 export async function buildWith(
@@ -57,8 +64,13 @@ export async function buildWith(
   const digest =
     cacheDir === undefined ? undefined : digestOf([contentDir, toolFolder("src"), toolFolder("layouts")]);
   return swapIn(resolve(siteDir), async (outDir, leave) => {
-    const before = digest && restoreSite<{ pages: number; modules: number }>(cacheDir!, digest, outDir);
-    if (before) return { summary: summary(before), diagnostics: [], texts: new Map() };
+    const before = digest && restoreSite<KeptNote>(cacheDir!, digest, outDir);
+    if (before)
+      return {
+        summary: summary(before.made),
+        diagnostics: before.warnings,
+        texts: new Map(before.texts),
+      };
     const opened = await crew.all((hand) => hand.open());
     const outlines = opened.flatMap((share) => share.outlines).sort((a, b) => (a.path < b.path ? -1 : 1));
     const checked = await crew.all((hand) => hand.check(outlines));
@@ -69,8 +81,10 @@ export async function buildWith(
       return { summary: summary({ pages: 0, modules }), diagnostics, texts };
     }
     const pages = await write(crew, { contentDir, outDir }, resolve(siteDir));
-    if (digest && diagnostics.length === 0) keepSite(cacheDir!, digest, outDir, { pages, modules });
-    return { summary: summary({ pages, modules }), diagnostics, texts };
+    const made = { pages, modules };
+    if (digest)
+      keepSite<KeptNote>(cacheDir!, digest, outDir, { made, warnings: diagnostics, texts: [...texts] });
+    return { summary: summary(made), diagnostics, texts };
   });
 }
 

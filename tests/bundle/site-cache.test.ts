@@ -36,7 +36,7 @@ test("the second build of the same content gives the same bytes, a changed one d
   expect(treeOf(options.siteDir)).not.toEqual(cold);
 });
 
-test("content with a warning is looked at each time, so that the warning is seen each time", async () => {
+test("a warning is told each time, whether the site is made anew or comes from the cache", async () => {
   const folder = temporaryFolder();
   const options = { siteDir: join(folder, "site"), cacheDir: join(folder, "cache") };
   const contentDir = writeFolder(changed(module, "record-for: lid-on\n", ""));
