@@ -1,4 +1,5 @@
 import { type Chance, chanceOf } from "../engine/quiz/chance.ts";
+import { pointsWords } from "../engine/quiz/score-words.ts";
 import { type Command, jsonOption, printJson } from "./command.ts";
 import { quizOption, readQuizFile } from "./quiz-file.ts";
 
@@ -22,9 +23,9 @@ const tooMany =
 function chanceWords({ pass, mean, max, totals }: Chance, mark: number): string {
   const rows = totals
     .filter(({ chance: each }) => each >= 0.0005)
-    .map(({ score, chance: each }) => `  ${figure(score).padStart(8)}  ${percent(each).padStart(7)}`);
+    .map(({ score, chance: each }) => `  ${pointsWords(score).padStart(8)}  ${percent(each).padStart(7)}`);
   return [
-    `Someone who guesses passes with a chance of ${percent(pass)}${pass > 0 && pass < 0.1 ? `, about one time in ${Math.round(1 / pass).toLocaleString("en")}` : ""}, and earns ${figure(mean)} of ${figure(max)} points on average.`,
+    `Someone who guesses passes with a chance of ${percent(pass)}${pass > 0 && pass < 0.1 ? `, about one time in ${Math.round(1 / pass).toLocaleString("en")}` : ""}, and earns ${pointsWords(mean)} of ${pointsWords(max)} points on average.`,
     `The pass mark is ${percent(mark)}. Every answer that the page takes is held to be equally likely; a figure is not guessed.`,
     "",
     "    points   chance (those of 0.05 % and more)",
@@ -33,5 +34,4 @@ function chanceWords({ pass, mean, max, totals }: Chance, mark: number): string 
   ].join("\n");
 }
 
-const figure = (value: number): string => String(Math.round(value * 100) / 100);
 const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;

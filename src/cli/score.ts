@@ -1,4 +1,5 @@
 import { type Answers, type QuizScore, scoreQuiz } from "../engine/quiz/score.ts";
+import { pointsWords, shareWords } from "../engine/quiz/score-words.ts";
 import { BadInput, type Command, jsonOption, printJson, WrongCall } from "./command.ts";
 import { readJson } from "./graph-file.ts";
 import { quizOption, readQuizFile } from "./quiz-file.ts";
@@ -46,17 +47,13 @@ function scoreWords(
 ): string {
   const rows = questions.map(
     ({ id, score: earned, max: most, answered, failedCritical, problem }) =>
-      `  ${id}: ${figure(earned)} of ${figure(most)}${answered ? "" : problem === undefined ? ", not answered" : `, not readable: found ${problem.found}; expected ${problem.expected}`}${failedCritical ? ", critical and not right" : ""}`,
+      `  ${id}: ${pointsWords(earned)} of ${pointsWords(most)}${answered ? "" : problem === undefined ? ", not answered" : `, not readable: found ${problem.found}; expected ${problem.expected}`}${failedCritical ? ", critical and not right" : ""}`,
   );
   const strangers = unknown.map((id) => `  ${id}: no question of this quiz; it counts for nothing`);
   return [
-    `${passed ? "Passed" : "Not passed"}: ${figure(points)} of ${figure(max)} points, ${percent(fraction)}; the pass mark is ${percent(pass)}.`,
+    `${passed ? "Passed" : "Not passed"}: ${pointsWords(points)} of ${pointsWords(max)} points, ${shareWords(fraction)}; the pass mark is ${shareWords(pass)}.`,
     ...rows,
     ...strangers,
     "",
   ].join("\n");
 }
-
-const figure = (value: number): string => String(Math.round(value * 100) / 100);
-/** Rounded down, so that a result just below the mark does not read as the mark. */
-const percent = (share: number): string => `${Math.floor(share * 1000 + 1e-9) / 10} %`;

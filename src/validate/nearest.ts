@@ -18,8 +18,12 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
 /** "; the nearest known is x", or nothing. */
 export function nearestWords(word: string, known: Iterable<string>): string {
   const found = nearest(word, known);
-  return found === undefined ? "" : `; the nearest known is "${found}"`;
+  return nearestPhrase(found === undefined ? undefined : `"${found}"`);
 }
+
+/** The same where the nearest has been found already; written as it stands. */
+export const nearestPhrase = (found: string | undefined): string =>
+  found === undefined ? "" : `; the nearest known is ${found}`;
 
 /** Letters put in, left out, replaced, or two neighbours swapped (optimal string alignment; F. J. Damerau, CACM 7, 1964). */
 function editDistance(a: string, b: string): number {

@@ -1,16 +1,9 @@
 /** The sums of the bench as their users call them. Figures are checked in tests/engine/workshop; here, that they arrive. */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { run } from "../../src/cli/run.ts";
+import { callCommand } from "../support/call-command.ts";
 
-async function calc(...args: string[]) {
-  const heard = { out: [] as string[], err: [] as string[] };
-  const code = await run(["calc", ...args], {
-    out: (text) => heard.out.push(text),
-    err: (text) => heard.err.push(text),
-  });
-  return { code, out: heard.out.join(""), err: heard.err.join("") };
-}
+const calc = (...args: string[]) => callCommand("calc", ...args);
 
 async function json(...args: string[]): Promise<Record<string, unknown>> {
   const { code, out, err } = await calc(...args, "--json");

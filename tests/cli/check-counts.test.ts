@@ -1,20 +1,7 @@
 /** `check --counts`: the figures of `order --count`, a line for each module. */
 import { expect, test } from "vitest";
-import { run } from "../../src/cli/run.ts";
+import { callCommand as call } from "../support/call-command.ts";
 import { changed, soundFiles, writeFolder } from "../support/content-folder.ts";
-
-async function call(...args: string[]) {
-  const heard = { out: "", err: "" };
-  const code = await run(args, {
-    out: (text) => {
-      heard.out += text;
-    },
-    err: (text) => {
-      heard.err += text;
-    },
-  });
-  return { code, ...heard };
-}
 
 test("a line for each module, with the figures of order --count", async () => {
   const { code, out } = await call("check", "--counts", "--content", writeFolder(soundFiles));

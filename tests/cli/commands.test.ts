@@ -2,18 +2,16 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { run } from "../../src/cli/run.ts";
 import { codes } from "../../src/model/codes.ts";
+import { callCommand } from "../support/call-command.ts";
 import { changed, soundFiles, temporaryFolder, withoutFile, writeFolder } from "../support/content-folder.ts";
 import { projectDir } from "../support/project.ts";
 import { treeOf } from "../support/tree.ts";
 
 async function call(...args: string[]) {
-  const heard = { out: [] as string[], err: [] as string[] };
-  const code = await run(args, { out: (text) => heard.out.push(text), err: (text) => heard.err.push(text) });
-  const printed = { out: heard.out.join(""), err: heard.err.join("") };
-  expect(printed.err).not.toMatch(/^\s+at .+:\d+/m);
-  return { code, ...printed, json: () => JSON.parse(printed.out) as Record<string, unknown> };
+  const called = await callCommand(...args);
+  expect(called.err).not.toMatch(/^\s+at .+:\d+/m);
+  return { ...called, json: () => JSON.parse(called.out) as Record<string, unknown> };
 }
 
 const sound = () => writeFolder(soundFiles);

@@ -2,21 +2,8 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { run } from "../../src/cli/run.ts";
+import { callCommand as call } from "../support/call-command.ts";
 import { temporaryFolder } from "../support/content-folder.ts";
-
-async function call(...args: string[]) {
-  const heard = { out: "", err: "" };
-  const code = await run(args, {
-    out: (text) => {
-      heard.out += text;
-    },
-    err: (text) => {
-      heard.err += text;
-    },
-  });
-  return { code, ...heard };
-}
 
 function file(text: string | Uint8Array): string {
   const path = join(temporaryFolder(), "graph.json");

@@ -3,23 +3,10 @@ import { cpSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { parse, stringify } from "yaml";
-import { run } from "../../src/cli/run.ts";
+import { callCommand as call } from "../support/call-command.ts";
 import { temporaryFolder, writeFolder } from "../support/content-folder.ts";
 import { projectDir } from "../support/project.ts";
 import { stripText, twoModules } from "../support/two-modules.ts";
-
-async function call(...args: string[]) {
-  const heard = { out: "", err: "" };
-  const code = await run(args, {
-    out: (text) => {
-      heard.out += text;
-    },
-    err: (text) => {
-      heard.err += text;
-    },
-  });
-  return { code, ...heard };
-}
 
 /** The step blocks of a module. */
 const blocksOf = (text: string) =>

@@ -2,20 +2,12 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { run } from "../../src/cli/run.ts";
+import { callCommand } from "../support/call-command.ts";
 import { changed, soundFiles, temporaryFolder, writeFolder } from "../support/content-folder.ts";
 
 async function call(...args: string[]) {
-  const heard = { out: "", err: "" };
-  const code = await run(["plan", ...args], {
-    out: (text) => {
-      heard.out += text;
-    },
-    err: (text) => {
-      heard.err += text;
-    },
-  });
-  return { code, ...heard, json: () => JSON.parse(heard.out) as unknown };
+  const called = await callCommand("plan", ...args);
+  return { ...called, json: () => JSON.parse(called.out) as unknown };
 }
 
 function graphFile(value: unknown): string {

@@ -1,5 +1,6 @@
 /** The result of a sitting, in words. */
 import type { QuizScore } from "../../engine/quiz/score.ts";
+import { pointsWords, shareWords } from "../../engine/quiz/score-words.ts";
 import { counted } from "../page/words.ts";
 
 export interface ResultWords {
@@ -16,14 +17,9 @@ export function resultWords(
   const why = reached && critical > 0 ? ` The mark is reached, but ${criticalWords(critical)} right.` : "";
   return {
     headline: passed ? "Passed" : "Not passed yet",
-    detail: `${number(score)} of ${counted(max, "point")}, ${percent(fraction)}; the pass mark is ${percent(pass)}.${why}`,
+    detail: `${pointsWords(score)} of ${counted(max, "point")}, ${shareWords(fraction)}; the pass mark is ${shareWords(pass)}.${why}`,
   };
 }
 
 const criticalWords = (count: number): string =>
   count === 1 ? "a critical question is not" : `${count} critical questions are not`;
-
-/** Rounded down, so that a result just below the mark does not read as the mark. */
-const percent = (fraction: number): string => `${Math.floor(fraction * 1000 + 1e-9) / 10} %`;
-
-const number = (value: number): string => String(Math.round(value * 100) / 100);

@@ -1,7 +1,6 @@
 /** Reads scores from a CSV file, a row a sitting, without holding the file in memory. */
-import { createReadStream, statSync } from "node:fs";
-import { createInterface } from "node:readline";
 import { BadInput } from "../command.ts";
+import { openLines } from "./open-lines.ts";
 
 export interface ScoreTable {
   readonly ids: readonly string[];
@@ -28,12 +27,9 @@ export async function readScores(
   file: string,
   begin: (items: number) => (scores: Float64Array) => void,
 ): Promise<ScoreTable> {
-  if (!statSync(file, { throwIfNoEntry: false })?.isFile())
-    throw new BadInput(`${file}: there is no such file`);
   const table = new Table(file, begin);
   let number = 0;
-  for await (const line of createInterface({ input: createReadStream(file), crlfDelay: Infinity }))
-    table.read(line, ++number);
+  for await (const line of openLines(file)) table.read(line, ++number);
   return table.result();
 }
 

@@ -1,6 +1,4 @@
 /** Reads sittings of a quiz, one a line as JSON, and marks them, without holding the file in memory. */
-import { createReadStream, statSync } from "node:fs";
-import { createInterface } from "node:readline";
 import type { Option } from "../../engine/quiz/choice.ts";
 import { kindOf, type Question } from "../../engine/quiz/kinds.ts";
 import type { Quiz } from "../../engine/quiz/quiz.ts";
@@ -10,6 +8,7 @@ import { Moments } from "../../engine/quiz/statistics/moments.ts";
 import { OptionTally } from "../../engine/quiz/statistics/options.ts";
 import { BadInput } from "../command.ts";
 import { answersIn } from "../score.ts";
+import { openLines } from "./open-lines.ts";
 
 export interface Sittings {
   readonly moments: Moments;
@@ -23,13 +22,11 @@ const longestLine = 1024 * 1024;
 
 /** Throws a BadInput with the line for one that is no sitting. */
 export async function readSittings(file: string, quiz: Quiz): Promise<Sittings> {
-  if (!statSync(file, { throwIfNoEntry: false })?.isFile())
-    throw new BadInput(`${file}: there is no such file`);
   const moments = new Moments(quiz.questions.length);
   const choices = quiz.questions.map((question) => new OptionTally(optionsOf(question).length));
   const inBetween = quiz.questions.map(() => false);
   let number = 0;
-  for await (const line of createInterface({ input: createReadStream(file), crlfDelay: Infinity })) {
+  for await (const line of openLines(file)) {
     number++;
     if (line.trim() === "") continue;
     const answers = answersIn(parsed(line, file, number), `${file}:${number}`);

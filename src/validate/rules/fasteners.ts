@@ -3,6 +3,7 @@
 import { parseDesignation } from "../../engine/workshop/designation.ts";
 import { parseQuantity } from "../../engine/workshop/quantity.ts";
 import type { FastenerKind } from "../../model/module.ts";
+import { nearestPhrase } from "../nearest.ts";
 import { inFile, moduleRule } from "./rule.ts";
 
 /** Kinds whose threads follow no standard that could be looked up, or that have none. */
@@ -20,11 +21,10 @@ export const fasteners = moduleRule("fasteners", (module, content, reporter) => 
       set.thread === undefined || unstandardised.has(set.kind) ? undefined : parseDesignation(set.thread);
     if (thread?.ok === false) {
       const { found, expected, nearest } = thread.problem;
-      const near = nearest === undefined ? "" : `; the nearest known is ${nearest}`;
       reporter.report(
         "wrong-thread",
         at("thread"),
-        `the thread reads "${found}"; expected ${expected}${near}`,
+        `the thread reads "${found}"; expected ${expected}${nearestPhrase(nearest)}`,
       );
     }
     if (set.torque !== undefined && parseQuantity(set.torque).ok && set.torqueSource === undefined) {

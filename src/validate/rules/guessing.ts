@@ -1,8 +1,8 @@
 /** A quiz must mean something: who guesses must hardly ever pass it. */
 import { type Chance, chanceOf, generousGuesses } from "../../engine/quiz/chance.ts";
 import type { Quiz } from "../../engine/quiz/quiz.ts";
-import type { Rule } from "./rule.ts";
-import { inFile } from "./rule.ts";
+import { remembered } from "../../model/remembered.ts";
+import { inFile, type Rule } from "./rule.ts";
 
 /** One time in twenty: common practice. */
 const most = 0.05;
@@ -11,7 +11,7 @@ export const guessing: Rule = {
   name: "guessing",
   check(content, reporter) {
     for (const quiz of content.quizzes.values()) {
-      if ((chanceOf(quiz.quiz, generousGuesses)?.pass ?? 0) <= most) continue;
+      if (mayPass(quiz.quiz) <= most) continue;
       const chance = chanceOf(quiz.quiz)!;
       if (chance.pass <= most) continue;
       reporter.report(
@@ -22,6 +22,9 @@ export const guessing: Rule = {
     }
   },
 };
+
+/** No less than the chance; asked again at each rebuild, of quizzes that mostly have not changed. */
+const mayPass = remembered((quiz: Quiz): number => chanceOf(quiz, generousGuesses)?.pass ?? 0);
 
 const percent = (share: number): string => `${Number((share * 100).toPrecision(2))} %`;
 

@@ -9,6 +9,7 @@ import { parseQuantity } from "../../engine/workshop/quantity.ts";
 import type { ThreadSize } from "../../engine/workshop/threads/size.ts";
 import type { Code } from "../../model/codes.ts";
 import type { ModuleFastener, TappedHole } from "../../model/module.ts";
+import { nearestPhrase } from "../nearest.ts";
 import { inFile, moduleRule } from "./rule.ts";
 
 /** Greased: of the frictions that may be, one that turns much of a torque into pull. VDI 2230, friction class A to B. */
@@ -47,12 +48,11 @@ function findingsOn(set: ModuleFastener): Finding[] {
   const strength = strengthOf(set.strengthClass, size.value.diameterMm);
   if (!strength.ok) {
     const { found, expected, nearest } = strength.problem;
-    const near = nearest === undefined ? "" : `; the nearest known is ${nearest}`;
     return [
       {
         code: "unknown-class",
         at: ["class"],
-        found: `the class reads "${found}"; expected ${expected}${near}`,
+        found: `the class reads "${found}"; expected ${expected}${nearestPhrase(nearest)}`,
       },
     ];
   }
@@ -79,12 +79,11 @@ function onHole(size: ThreadSize, screw: Strength, nm: number, into: TappedHole 
   const material = materialNamed(into.material);
   if (!material.ok) {
     const { found, nearest } = material.problem;
-    const near = nearest === undefined ? "" : `; the nearest known is ${nearest}`;
     return [
       {
         code: "unknown-material",
         at: ["into", "material"],
-        found: `the material "${found}" is not known${near}`,
+        found: `the material "${found}" is not known${nearestPhrase(nearest)}`,
       },
     ];
   }
