@@ -51,9 +51,11 @@ test("the arrow keys go through what is found, Escape goes back", async () => {
   await page.keyboard.press("Escape");
   expect(await hasFocus(field(page))).toBe(true);
   await page.keyboard.press("ArrowDown");
-  const target = await results(page).first().getAttribute("href");
+  const target = await results(page)
+    .first()
+    .evaluate((link) => (link as HTMLAnchorElement).href);
   await page.keyboard.press("Enter");
-  await page.waitForURL(new URL(target!, page.url()).href);
+  await page.waitForURL(target);
 });
 
 test("a thread is found by its designation, as the sheets write it", async () => {
