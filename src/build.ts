@@ -1,6 +1,7 @@
 /** The whole line: files → sources → content → site → pages, put in place at the end. */
 import { resolve } from "node:path";
 import { specimenModule } from "../layouts/components/specimen.ts";
+import { sumDocuments } from "../layouts/sum-documents.ts";
 import { keepSite, restoreSite } from "./bundle/site-cache.ts";
 import { swapIn } from "./bundle/swap.ts";
 import { type Crew, gather } from "./crew/crew.ts";
@@ -114,7 +115,7 @@ async function write(
   const task = { cards, assets: await bundled, folders, siteDir };
   const [ofModules, index] = await Promise.all([
     crew.all((hand) => hand.renderModules(task)),
-    writeSearch(inOrder(derived), folders.outDir, crew.search),
+    writeSearch([...inOrder(derived), ...sumDocuments()], folders.outDir, crew.search),
   ]);
   const assets = { ...task.assets, scripts: new Map([...task.assets.scripts, ["search-index", index]]) };
   const ofProgramme = await crew
@@ -123,7 +124,7 @@ async function write(
   return ofModules.reduce((sum, pages) => sum + pages, ofProgramme);
 }
 
-/** Search documents by the ids of their modules, sheets last, however the modules were shared out. */
+/** Search documents by the ids of their modules, then sheets, then sums, however the modules were shared out. */
 function inOrder(derived: readonly DerivedShare[]): SearchDocument[] {
   return derived
     .flatMap(({ documents }) => [...documents])

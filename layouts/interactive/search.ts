@@ -4,6 +4,8 @@ import type { SearchPageData } from "../../src/model/page-data.ts";
 import type { Book } from "../book.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
+import { threadChartTitle } from "../pages/threads.ts";
+import { sumsTitle } from "./sums.ts";
 
 const kindNames: SearchPageData["kinds"] = {
   module: "module",
@@ -29,7 +31,7 @@ export function searchPage(book: Book): string {
     programme: book.site.programme,
     assets: book.assets,
     scripts: ["search-index", "search"],
-    description: "Find a module, a step, a tool, a substance, a hazard, a part or a thread.",
+    description: "Find a module, a step, a tool, a substance, a hazard, a part, a thread or a sum.",
     data,
     main: html`<div class="sheet search">
 <header class="sheet-head"><h1>Search</h1></header>
@@ -62,6 +64,8 @@ function index(book: Book): Html {
       address: { kind: sheet.kind, id: sheet.id },
       title: sheet.title,
     })),
+    { address: { kind: "plain", id: "sums" }, title: sumsTitle },
+    { address: { kind: "plain", id: "sums/threads" }, title: threadChartTitle },
   ];
   const { compare } = new Intl.Collator(book.site.programme.language);
   entries.sort((a, b) => compare(a.title, b.title));

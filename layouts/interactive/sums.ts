@@ -20,19 +20,21 @@ export const sumForms: readonly SumForm[] = [
   airForm,
 ];
 
+export const sumsTitle = "Bench sums";
+
 const from: Address = { kind: "plain", id: "sums" };
 
 export function sumsPage({ site: { programme }, assets }: Book): string {
   return frame({
     address: from,
-    title: "Bench sums",
+    title: sumsTitle,
     programme,
     assets,
     scripts: ["sums"],
     description:
       "Units, threads, tightening torque, stripping, solvent vapour and fresh air, reckoned on the page.",
     main: html`<div class="sheet sums">
-<header class="sheet-head"><h1>Bench sums</h1>
+<header class="sheet-head"><h1>${sumsTitle}</h1>
 <p class="summary">Write quantities as you would on paper; each answer says what it assumes, from where, and who decides. Threads side by side: <a href="${linkTo(from, chart)}">the thread chart</a>.</p></header>
 <p class="needs-script">To reckon here, the page needs JavaScript, which is off or has not come. Without it, these are the formulas with their sources, to be worked out by hand; the thread chart needs none.</p>
 <div class="sums-head">

@@ -14,7 +14,7 @@ import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
 
 /** A table of the chart. */
-interface Chart {
+export interface Chart {
   readonly id: string;
   readonly title: string;
   readonly series: Series;
@@ -23,17 +23,22 @@ interface Chart {
 
 const from: Address = { kind: "plain", id: "sums/threads" };
 
+export const threadChartTitle = "Thread chart";
+
+/** In the order in which they stand on the page. */
+export const threadCharts = (): Chart[] => allSeries().flatMap(chartsOf);
+
 export function threadsPage({ site: { programme }, assets }: Book): string {
-  const charts = allSeries().flatMap(chartsOf);
+  const charts = threadCharts();
   return frame({
     address: from,
-    title: "Thread chart",
+    title: threadChartTitle,
     programme,
     assets,
     description:
       "Threads by series: diameter, pitch, threads per inch, minor diameter, tapping drill, clearance hole.",
     main: html`<div class="sheet thread-chart">
-<header class="sheet-head"><h1>Thread chart</h1>
+<header class="sheet-head"><h1>${threadChartTitle}</h1>
 <p class="summary">Basic sizes in mm. A screw measures a little less than its diameter. Other dimensions, and which thread a measured screw can have, in the <a href="${linkTo(from, { kind: "plain", id: "sums" })}">bench sums</a>.</p></header>
 <nav class="sums-list" aria-label="Series"><ul>
 ${charts.map(({ id, title }) => html`<li><a href="#${id}">${title}</a></li>\n`)}</ul></nav>

@@ -1,6 +1,9 @@
 /** What the search of the demo programme shows for threads, however they are written. */
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { sumForms } from "../../layouts/interactive/sums.ts";
+import { threadCharts } from "../../layouts/pages/threads.ts";
+import { sumDocuments } from "../../layouts/sum-documents.ts";
 import { searcher } from "../../src/browser/search/hits.ts";
 import { buildSearch } from "../../src/bundle/search-index.ts";
 import { moduleDocuments, sheetDocuments } from "../../src/derive/search.ts";
@@ -13,6 +16,7 @@ const { content } = validate(read(join(projectDir, "content")).reading);
 const documents = [
   ...sheetDocuments(content),
   ...[...content.modules.values()].flatMap((module) => moduleDocuments(module, content)),
+  ...sumDocuments(),
 ];
 const search = searcher(JSON.parse(JSON.stringify(buildSearch(documents))) as SearchData);
 const screws = "modules/slotted-screws/index.html";
@@ -48,5 +52,43 @@ describe("a thread that stands in a table, a text or a summary is found, and the
       for (const { heading, title, found } of shown)
         expect([heading, title, ...found].join(" ")).toMatch(RegExp(String.raw`\d?${series}\b`));
     }
+  });
+});
+
+describe("a bench sum is found", () => {
+  const hrefs = (query: string) => search(query).shown.map(({ href }) => href);
+
+  test.each(sumForms)("$id, by its name and by what people call it", ({ id, title, foundBy }) => {
+    expect(foundBy.length).toBeGreaterThan(3);
+    for (const query of [title, ...foundBy]) expect(hrefs(query), query).toContain(`sums/index.html#${id}`);
+  });
+
+  test.each([
+    ["torque", "sums/index.html#torque"],
+    ["tightening", "sums/index.html#torque"],
+    ["tap drill", "sums/index.html#thread"],
+    ["stripping", "sums/index.html#strip"],
+    ["vapour in a room", "sums/index.html#vapour"],
+    ["convert units", "sums/index.html#convert"],
+    ["convert", "sums/index.html#convert"],
+    ["identify", "sums/index.html#identify"],
+    ["ventilation", "sums/index.html#air"],
+    ["bench sums", "sums/index.html"],
+    ["thread chart", "sums/threads/index.html"],
+    ["tap drill", "sums/threads/index.html"],
+    ["Whitworth", "sums/threads/index.html#bsw"],
+    ["10 BA", "sums/threads/index.html#ba"],
+    ["M10x1.25", "sums/threads/index.html#metric-fine"],
+    ["7/16-20 UNF", "sums/threads/index.html#unf"],
+  ])("%s leads to %s, among the first five", (query, href) => {
+    expect(hrefs(query).slice(0, 5)).toContain(href);
+  });
+
+  test("every thread of the chart, at the table of its series", () => {
+    const charts = threadCharts();
+    expect(charts.length).toBe(7);
+    for (const { id, rows } of charts)
+      for (const { size } of rows)
+        expect(hrefs(size.designation), size.designation).toContain(`sums/threads/index.html#${id}`);
   });
 });

@@ -51,6 +51,15 @@ const firstOfAll =
 export const vapourForm: SumForm = {
   id: "vapour",
   title: "Vapour in a room",
+  foundBy: [
+    "solvent vapor",
+    "fumes",
+    "flammable limit",
+    "LEL and LFL",
+    "exposure limit",
+    "flash point",
+    "spill",
+  ],
   lead: `${firstOfAll} This estimates what a spill or a pan does to the air of a closed room if all of it evaporates.`,
   fields: [
     substance,
@@ -76,6 +85,7 @@ export const vapourForm: SumForm = {
 export const airForm: SumForm = {
   id: "air",
   title: "Fresh air needed",
+  foundBy: ["ventilation", "air changes", "extraction", "dilution", "mixing factor"],
   lead: `${firstOfAll} This estimates the fresh air that keeps the average of a room below a limit while a liquid evaporates evenly.`,
   fields: [
     substance,

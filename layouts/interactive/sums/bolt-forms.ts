@@ -38,6 +38,15 @@ const ring: readonly SumField[] = [
 export const torqueForm: SumForm = {
   id: "torque",
   title: "Tightening torque and preload",
+  foundBy: [
+    "tightening torque",
+    "how tight",
+    "clamp load",
+    "proof load",
+    "nut factor",
+    "friction",
+    "property class 8.8",
+  ],
   lead: "The torque for a share of the yield point. With a torque given, the way back: how hard that torque pulls.",
   fields: [
     thread,
@@ -94,6 +103,14 @@ export const torqueForm: SumForm = {
 export const stripForm: SumForm = {
   id: "strip",
   title: "Does the screw break or the thread strip?",
+  foundBy: [
+    "stripping",
+    "stripped thread",
+    "thread engagement",
+    "shear strength",
+    "tapped hole in brass, zinc or aluminium",
+    "pull-out load",
+  ],
   lead: "What gives first, at which pull and torque, and how much thread it takes for the screw to break before the hole is spoilt.",
   fields: [
     thread,

@@ -24,6 +24,8 @@ export interface SumForm {
   /** As the script names it. */
   readonly id: string;
   readonly title: string;
+  /** What people call it: the search finds it by these and by its title. */
+  readonly foundBy: readonly string[];
   /** What it is for, in a sentence or two. */
   readonly lead: Html | string;
   readonly fields: readonly SumField[];

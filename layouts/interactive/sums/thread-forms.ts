@@ -5,6 +5,15 @@ import type { SumForm } from "./form.ts";
 export const convertForm: SumForm = {
   id: "convert",
   title: "Units",
+  foundBy: [
+    "convert units",
+    "conversion factors",
+    "inches to millimetres",
+    "torque in lbf·in, lbf·ft and N·m",
+    "thou",
+    "ounces",
+    "degrees Fahrenheit and Celsius",
+  ],
   lead: "A quantity in another unit. With no unit named, in every unit of its kind.",
   fields: [
     {
@@ -32,6 +41,16 @@ export const convertForm: SumForm = {
 export const threadForm: SumForm = {
   id: "thread",
   title: "A thread by its name",
+  foundBy: [
+    "thread dimensions",
+    "tap drill",
+    "tapping drill",
+    "clearance hole",
+    "pitch diameter",
+    "minor diameter",
+    "stress area",
+    "metric, UNC, UNF, BA, BSW and BSF",
+  ],
   lead: "What a thread of this name measures, with its tapping drill and clearance hole.",
   fields: [
     {
@@ -53,6 +72,14 @@ export const threadForm: SumForm = {
 export const identifyForm: SumForm = {
   id: "identify",
   title: "Which thread is this?",
+  foundBy: [
+    "identify a thread",
+    "measured diameter and pitch",
+    "threads per inch",
+    "TPI",
+    "pitch gauge",
+    "near twins",
+  ],
   lead: "From what you measured on a clean screw: the outside diameter over the crests, and the pitch over ten threads or by a gauge.",
   fields: [
     {

@@ -1,0 +1,34 @@
+/** What the search finds of the pages that every programme has: each sum, and each series of the thread chart. */
+import type { Address } from "../src/model/address.ts";
+import type { SearchDocument } from "../src/model/site.ts";
+import { sumForms, sumsTitle } from "./interactive/sums.ts";
+import { threadCharts, threadChartTitle } from "./pages/threads.ts";
+
+/** Sizes are names at the table of their series and no documents of their own, which would weigh on the index. */
+export function sumDocuments(): SearchDocument[] {
+  const sums = place("sums", sumsTitle);
+  const chart = place("sums/threads", threadChartTitle);
+  return [
+    sums("", "", ["calculators", "sums with units, threads, torque and vapour"]),
+    ...sumForms.map(({ id, title, foundBy }) => sums(id, title, foundBy)),
+    chart("", "", ["thread table", "tap drill", "tapping drill", "clearance hole", "threads per inch"]),
+    ...threadCharts().map(({ id, title, rows }) =>
+      chart(
+        id,
+        title,
+        rows.map(({ size }) => size.designation),
+      ),
+    ),
+  ];
+}
+
+/** Makes documents of one page; `at` is "" for the page itself. */
+function place(id: string, title: string) {
+  const page: Address = { kind: "plain", id };
+  return (at: string, heading: string, terms: readonly string[]): SearchDocument => ({
+    address: at === "" ? page : { ...page, at },
+    title,
+    heading,
+    terms,
+  });
+}
