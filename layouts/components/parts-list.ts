@@ -1,8 +1,9 @@
 /** Fasteners and parts of a machine, as lists to lay out the tray by. */
 import type { Loose, NeverLeft } from "../../src/engine/procedure/leaving.ts";
 import type { Hold } from "../../src/engine/procedure/procedure.ts";
+import { materialNamed } from "../../src/engine/workshop/bolts/materials.ts";
 import { rowOf } from "../../src/model/address.ts";
-import type { ModuleFastener, ModulePart, ModuleProcedure } from "../../src/model/module.ts";
+import type { ModuleFastener, ModulePart, ModuleProcedure, TappedHole } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
 import { sentence } from "../words.ts";
 import { type Column, ruledTable } from "./ruled-table.ts";
@@ -30,11 +31,12 @@ const fastenerColumns = (neverLeft: NeverLeft): readonly Column<ModuleFastener>[
 ];
 
 function fastenerRemarks(
-  { kind, matched, stays, note }: ModuleFastener,
+  { kind, strengthClass, into, matched, stays, note }: ModuleFastener,
   neverLeft: readonly Loose[],
 ): (string | undefined)[] {
   return [
     kindWords(kind),
+    jointWords(strengthClass, into),
     matched ? "matched: each to its own hole, in numbered places" : undefined,
     stays === undefined ? undefined : `stays: ${stays}`,
     neverLeft.length === 0 ? undefined : `never left ${neverLeft.join(" or ")} between sessions`,
@@ -44,6 +46,27 @@ function fastenerRemarks(
 
 const kindWords = (kind: ModuleFastener["kind"]) =>
   kind === "machine screw" ? undefined : kind === "makers own" ? "thread of the maker’s own" : kind;
+
+/** "class 8.8; into brass, engagement 5 mm": what the screw is and what it goes into. */
+function jointWords(strength: string | undefined, into: TappedHole | undefined): string | undefined {
+  const words = [
+    strength === undefined ? undefined : `${/\d/.test(strength) ? "class" : "of"} ${strength}`,
+    into === undefined ? undefined : holeWords(into),
+  ].filter((each) => each !== undefined);
+  return words.length === 0 ? undefined : words.join("; ");
+}
+
+function holeWords({ material, engagement, isSound }: TappedHole): string {
+  const soundness = isSound ? "" : " that is not sound";
+  const length = engagement === undefined ? "" : `, engagement ${engagement}`;
+  return `into ${materialWords(material)}${soundness}${length}`;
+}
+
+/** A plain word as the author wrote it; of a row of the table, such as zinc-3, what the trade calls it. */
+function materialWords(written: string): string {
+  const known = materialNamed(written);
+  return known.ok && /[-\d]/.test(written) ? known.value.name : written;
+}
 
 /** A figure never stands without its source. */
 function torque({ torque, torqueSource }: ModuleFastener): Html | string | undefined {

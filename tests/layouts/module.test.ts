@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { bookOf } from "../../layouts/book.ts";
 import { raw } from "../../layouts/html.ts";
 import { modulePage } from "../../layouts/pages/module.ts";
+import type { ModuleFastener } from "../../src/model/module.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import { millSite } from "../render/fixture.ts";
 
@@ -62,4 +63,27 @@ test("empty fields of the title block are for paper alone, as is the number of t
   expect(field("Written by")).toEqual([undefined, "Written by", "mill bench"]);
   expect(field("Approved by")).toEqual([' class="on-paper"', "Approved by", ""]);
   expect(field("Sheet")).toEqual([' class="on-paper"', "Sheet", "see foot"]);
+});
+
+describe("a fastener says what it is and what it goes into", () => {
+  const screws = mill.module.procedure.fasteners.get("guard-screws")!;
+  const remarks = (more: Partial<ModuleFastener>): string => {
+    const set: ModuleFastener = { ...screws, matched: false, ...more };
+    const fasteners = new Map([...mill.module.procedure.fasteners, [set.id, set]]);
+    const procedure = { ...mill.module.procedure, fasteners };
+    const page = pageOf({ ...mill, module: { ...mill.module, procedure } });
+    return /<tr id="f_guard-screws">.*?<small>(.*?)<\/small>/.exec(page)?.[1] ?? "";
+  };
+  const brass = { material: "brass", engagement: "5 mm", isSound: true };
+
+  test.each<[string, Partial<ModuleFastener>]>([
+    ["class 8.8; into brass, engagement 5 mm.", { strengthClass: "8.8", into: brass }],
+    ["class A2-70.", { strengthClass: "A2-70" }],
+    ["of brass.", { strengthClass: "brass" }],
+    ["into brass that is not sound.", { into: { ...brass, engagement: undefined, isSound: false } }],
+    ["into zinc die casting ZP0400 (alloy 3), engagement 5 mm.", { into: { ...brass, material: "zinc-3" } }],
+    ["", {}],
+  ])("%s", (said, more) => {
+    expect(remarks(more)).toBe(said);
+  });
 });
