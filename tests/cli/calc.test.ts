@@ -180,9 +180,9 @@ describe("vapour and air", () => {
     ];
     const all = [...own, "--lower-limit", "1.1 %", "--exposure-limit", "20 ppm"];
     expect((await calc(...all)).err).toContain("--figures-from is missing");
-    expect((await calc(...own, "--figures-from", "sheet of May")).err).toContain("--lower-limit are missing");
+    expect((await calc(...own, "--figures-from", "sheet of May")).err).toContain("--lower-limit is missing");
     const found = await json(...all, "--figures-from", "sheet of May");
-    expect(found.sources).toContainEqual(expect.stringContaining("as given in the call: sheet of May"));
+    expect(found.sources).toContainEqual(expect.stringContaining("as given here: sheet of May"));
     expect(found.limit).toMatchObject({ value: 20, unit: "ppm" });
   });
 
@@ -208,29 +208,32 @@ test.each<[string[], string | RegExp]>([
   [["convert", "1e400 mm", "in"], "found 1e400"],
   [["convert", "NaN mm", "in"], "found NaN mm"],
   [["convert", "Infinity mm", "in"], "found Infinity mm"],
-  [["convert", "5 mm", ""], "expected a number"],
+  [["convert", "5 mm", ""], "The unit is missing"],
   [["thread"], "Give a thread"],
   [["thread", "M6", "--tpi", "20"], "Give a thread"],
   [["thread", "M6x0.8"], "the nearest is M6x0.75"],
-  [["thread", "--diameter", "5 mm"], "Give either --pitch"],
-  [["thread", "--diameter", "5 mm", "--pitch", "1 mm", "--tpi", "20"], "Give either --pitch"],
+  [["thread", "--diameter", "5 mm"], "expected a pitch such as 1 mm, or threads per inch"],
+  [
+    ["thread", "--diameter", "5 mm", "--pitch", "1 mm", "--tpi", "20"],
+    "found both a pitch and threads per inch",
+  ],
   [["thread", "--pitch", "1 mm"], "--diameter is missing"],
   [["thread", "--diameter", "-5 mm", "--pitch", "1 mm"], "expected from 0.01 mm to 1 m"],
   [["thread", "--diameter", "5.95", "--pitch", "1 mm"], "write its unit"],
   [["thread", "--diameter", "5 mm", "--tpi", "0"], "expected from 1 to 400"],
   [["torque", "--thread", "M6", "--friction", "0.1"], "--class is missing"],
   [["torque", "--class", "8.8", "--friction", "0.1"], "--thread is missing"],
-  [m6, "Give either --friction"],
+  [m6, "expected a friction (0.10 greased, 0.15 oiled, 0.2 or more dry) or a nut factor"],
   [[...m6, "--friction", "0"], "found 0; expected a friction"],
   [[...m6, "--friction", "-0.1"], "found -0.1; expected a friction"],
   [[...m6, "--friction", "5"], "found 5; expected a friction"],
-  [[...m6, "--friction", "0.1", "--nut-factor", "0.2"], "Give either --friction"],
+  [[...m6, "--friction", "0.1", "--nut-factor", "0.2"], "found both a friction and a nut factor"],
   [[...m6, "--friction", "0.1", "--share", "1.2"], "a share of the yield point"],
   [[...m6, "--friction", "0.1", "--share", "0"], "a share of the yield point"],
   [[...m6, "--friction", "0.1", "--torque", "5 kg"], "a force on an arm"],
   [[...m6, "--friction", "0.1", "--torque", "-5 N·m"], "expected from"],
-  [[...m6, "--friction", "0.1", "--torque", "5 N·m", "--share", "0.5"], "Give either --share or --torque"],
-  [[...m6, "--friction", "0.1", "--bearing", "6 mm"], "must be larger than the hole"],
+  [[...m6, "--friction", "0.1", "--torque", "5 N·m", "--share", "0.5"], "found both a torque and a share"],
+  [[...m6, "--friction", "0.1", "--bearing", "6 mm"], "expected a ring that is larger than the hole"],
   [["torque", "--thread", "M6", "--class", "13.9", "--friction", "0.1"], "expected one of 4.6"],
   [["torque", "--thread", "M30", "--class", "8.8", "--friction", "0.1"], "the nearest is M24"],
   [["torque", "--thread", "M18", "--class", "9.8", "--friction", "0.1"], "at most 16 mm"],
@@ -242,7 +245,7 @@ test.each<[string[], string | RegExp]>([
     ["strip", "--thread", "M6", "--engagement", "6 mm", "--material", "cheese", "--screw", "8.8"],
     "expected one of steel-mild",
   ],
-  [["strip", "--thread", "M6", "--engagement", "6 mm", "--screw", "8.8"], "Give either --material"],
+  [["strip", "--thread", "M6", "--engagement", "6 mm", "--screw", "8.8"], "--material is missing"],
   [[...spill, "--amount", "100 mL"], "--room is missing"],
   [[...spill, "--amount", "100 mL", "--room", "0 m³"], "a volume above 0"],
   [[...spill, "--amount", "-1 mL", "--room", "30 m³"], "expected from 0.01 mL"],

@@ -1,13 +1,10 @@
-import { airNeeded, mixingRange } from "../../engine/workshop/air/air-needed.ts";
-import { parseLimit } from "../../engine/workshop/air/exposure-written.ts";
-import type { ExposureLimit, Substance } from "../../engine/workshop/air/substance.ts";
+import { airedIn } from "../../engine/workshop/asked/evaporation.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
 import { roundedUp } from "../../engine/workshop/grounds.ts";
-import { type Call, jsonOption, WrongCall } from "../command.ts";
-import { measure, needed, reckoned, taken } from "./ask.ts";
-import { numberIn } from "./bolt-options.ts";
+import { jsonOption } from "../command.ts";
+import { asked } from "./ask.ts";
 import { amount, printAnswer } from "./print.ts";
-import { celsiusIn, substanceIn, substanceOptions } from "./substance-options.ts";
+import { substanceOptions } from "./substance-options.ts";
 import type { Sum } from "./sum.ts";
 
 export const air: Sum = {
@@ -27,12 +24,7 @@ export const air: Sum = {
   },
   words: 0,
   run(call, _words, output) {
-    const substance = substanceIn(call);
-    const rate = measure(call, "rate", { dimension: "flow", least: "0.001 mL/h", greatest: "1000 L/h" });
-    const litresPerHour = needed(rate, "rate", '"50 mL/h"') * 3.6e6;
-    const limit = limitIn(call, substance);
-    const mixing = numberIn(call, "mixing") ?? mixingRange.greatest;
-    const found = reckoned(airNeeded({ substance, litresPerHour, limit, mixing, celsius: celsiusIn(call) }));
+    const { substance, limit, mixing, found } = asked(call, air.options, airedIn);
     const perHour = found.airM3PerHour;
     printAnswer(
       call,
@@ -50,12 +42,3 @@ export const air: Sum = {
     );
   },
 };
-
-function limitIn(call: Call, { exposure, lowerLimit, name }: Substance): ExposureLimit {
-  const text = call.text("limit");
-  if (text !== undefined) return taken(parseLimit(text, "as given", lowerLimit), "--limit", text);
-  if (exposure) return exposure;
-  throw new WrongCall(
-    `No exposure limit of ${name} is known here; give --limit "10 % LFL" or one of its data sheet.`,
-  );
-}

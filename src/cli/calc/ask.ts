@@ -1,73 +1,45 @@
-/** Reads what a sum needs from the call; what makes no sense is a WrongCall that says what would. */
-import { type Designation, parseDesignation } from "../../engine/workshop/designation.ts";
-import { parseQuantity, type Quantity } from "../../engine/workshop/quantity.ts";
-import type { Problem, Result } from "../../engine/workshop/result.ts";
-import type { Dimension } from "../../engine/workshop/units.ts";
-import { type Call, WrongCall } from "../command.ts";
+/** Hands what a call says to the engine's reading of it; what makes no sense is a WrongCall that says what would. */
+import { Fields, type Trouble } from "../../engine/workshop/asked/fields.ts";
+import { type Call, type Command, WrongCall } from "../command.ts";
 
-/** What is sensible, both ends counted in, written as people do. */
-export interface Range {
-  readonly dimension: Dimension;
-  readonly least: string;
-  readonly greatest: string;
+/** Fields of a sum that are not options of the same name: words of the call, or options named otherwise. */
+export type Named = Readonly<Record<string, { readonly text: string | undefined; readonly name: string }>>;
+
+/**
+ * The answer of `read` to what the call says: its options are the fields of the sum. A WrongCall tells of every field
+ * what is wrong with it.
+ */
+export function asked<Answer>(
+  call: Call,
+  options: Command["options"],
+  read: (fields: Fields) => Answer | undefined,
+  named: Named = {},
+): Answer {
+  const fields = new Fields(new Map([...optionsOf(call, options), ...namedTexts(named)]));
+  const answer = read(fields);
+  if (answer !== undefined && fields.troubles.length === 0) return answer;
+  throw new WrongCall(fields.troubles.map((trouble) => wordsOf(trouble, fields, named)).join("\n"));
 }
 
-/** An amount in the base unit of its dimension; undefined where the option is not given. */
-export function measure(call: Call, option: string, range: Range): number | undefined {
-  const text = call.text(option);
-  if (text === undefined) return undefined;
-  return within(text, `--${option}`, taken(parseQuantity(text, range.dimension), `--${option}`, text), range);
+function optionsOf(call: Call, options: Command["options"]): [string, string][] {
+  return Object.entries(options).flatMap(([name, { type }]): [string, string][] => {
+    const text = type === "boolean" ? (call.flag(name) ? "yes" : undefined) : call.text(name);
+    return text === undefined ? [] : [[name, text]];
+  });
 }
 
-/** The amount in the base unit, if it is within the range. */
-export function within(text: string, where: string, found: Quantity, range: Range): number {
-  const [least, greatest] = [range.least, range.greatest].map((end) => baseOf(end));
-  if (found.base >= least! && found.base <= greatest!) return found.base;
-  throw new WrongCall(`${where} "${clip(text)}": expected from ${range.least} to ${range.greatest}.`);
+function namedTexts(named: Named): [string, string][] {
+  return Object.entries(named).flatMap(([field, { text }]): [string, string][] =>
+    text === undefined ? [] : [[field, text]],
+  );
 }
 
-function baseOf(text: string): number {
-  const read = parseQuantity(text);
-  return read.ok ? read.value.base : Number.NaN;
-}
-
-/** The value that was read, or the problem as a WrongCall. */
-export function taken<Value>(read: Result<Value, string>, where: string, text: string): Value {
-  if (read.ok) return read.value;
-  throw new WrongCall(`${where} "${clip(text)}": ${problemWords(read.problem)}`);
-}
-
-/** The answer of a sum, or its refusal as a WrongCall. */
-export function reckoned<Value>(read: Result<Value, string>): Value {
-  if (read.ok) return read.value;
-  throw new WrongCall(`This can't be reckoned: ${problemWords(read.problem)}`);
-}
-
-function problemWords({ found, expected, nearest }: Problem<string>): string {
-  const near = nearest === undefined || namesIt(expected, nearest) ? "" : ` The nearest known is ${nearest}.`;
-  return `found ${found}; expected ${expected}.${near}`;
-}
-
-/** A list of all that is known names the nearest as well, but does not point at it. */
-function namesIt(expected: string, nearest: string): boolean {
-  return expected.includes(nearest) && !expected.startsWith("one of ");
-}
-
-/** What an option says; a WrongCall with its use where it is missing. */
-export function needed<Value>(value: Value | undefined, option: string, example: string): Value {
-  if (value !== undefined) return value;
-  throw new WrongCall(`--${option} is missing; write it as --${option} ${example}.`);
-}
-
-export function threadOf(call: Call): Designation {
-  const text = needed(call.text("thread"), "thread", "M6, --thread '2 BA' or --thread '1/4-20 UNC'");
-  return taken(parseDesignation(text), "--thread", text);
-}
-
-/** Lengths in mm, as the engine wants them. */
-export function lengthMm(call: Call, option: string): number | undefined {
-  const metres = measure(call, option, { dimension: "length", least: "0.01 mm", greatest: "1 m" });
-  return metres === undefined ? undefined : Number((metres * 1000).toPrecision(12));
+function wordsOf({ field, found, expected }: Trouble, fields: Fields, named: Named): string {
+  const name = named[field]?.name ?? `--${field}`;
+  if (found === undefined) return `${name} is missing; expected ${expected}.`;
+  const text = clip(fields.text(field) ?? "");
+  const where = found.includes(text) ? name : `${name} "${text}"`;
+  return `${where}: found ${found}; expected ${expected}.`;
 }
 
 function clip(text: string): string {

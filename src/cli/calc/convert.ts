@@ -1,7 +1,9 @@
+import { type Conversion, conversionIn, conversionSource } from "../../engine/workshop/asked/conversion.ts";
+import type { Fields } from "../../engine/workshop/asked/fields.ts";
 import { formatQuantity } from "../../engine/workshop/format-quantity.ts";
-import { convert as convertQuantity, parseQuantity } from "../../engine/workshop/quantity.ts";
+import type { Quantity } from "../../engine/workshop/quantity.ts";
 import { jsonOption, printJson, WrongCall } from "../command.ts";
-import { taken } from "./ask.ts";
+import { asked } from "./ask.ts";
 import type { Sum } from "./sum.ts";
 
 export const convert: Sum = {
@@ -14,23 +16,21 @@ export const convert: Sum = {
     if (text === undefined || unit === undefined) {
       throw new WrongCall('Give a quantity and a unit: benchwright calc convert "5 lbf·in" "N·m".');
     }
-    const from = taken(parseQuantity(text), "The quantity", text);
-    const to = taken(convertQuantity(from, unit), "The unit", unit);
+    const { from, to, figures } = asked(call, {}, intoOne, {
+      quantity: { text, name: "The quantity" },
+      unit: { text: unit, name: "The unit" },
+    });
     if (call.flag("json")) printJson(output, { value: to.amount, unit: to.unit });
     else {
-      const figures = figuresOf(text);
       output.out(`${formatQuantity(from, figures)} = ${formatQuantity(to, figures)}\n`);
-      output.out("Factors: NIST SP 811, Appendix B, from the definitions of the units.\n");
+      output.out(`Factors: ${conversionSource}.\n`);
     }
   },
 };
 
-/** As many significant figures as were written, four at least and ten at most. */
-function figuresOf(text: string): number {
-  const longest = Math.max(...(text.match(/[\d.,]+/g) ?? []).map((digits) => significant(digits)));
-  return Math.min(10, Math.max(4, longest));
-}
-
-function significant(digits: string): number {
-  return digits.replace(/[.,]/g, "").replace(/^0+/, "").length;
+/** A call names the unit; into every unit of its kind is for a page. */
+function intoOne(fields: Fields): (Conversion & { readonly to: Quantity }) | undefined {
+  fields.needed("unit", "a unit such as N·m");
+  const found = conversionIn(fields);
+  return found?.to && { ...found, to: found.to };
 }

@@ -1,15 +1,14 @@
-import { type Material, materialNamed, materials } from "../../engine/workshop/bolts/materials.ts";
-import { type Stripping, stripping } from "../../engine/workshop/bolts/strip.ts";
+import { strippedIn } from "../../engine/workshop/asked/stripping.ts";
+import { materials } from "../../engine/workshop/bolts/materials.ts";
+import type { Stripping } from "../../engine/workshop/bolts/strip.ts";
+import { weakWords } from "../../engine/workshop/bolts/strip-words.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
 import { roundedDown, roundedUp } from "../../engine/workshop/grounds.ts";
-import { type Call, jsonOption, WrongCall } from "../command.ts";
-import { lengthMm, measure, needed, reckoned, taken, threadOf } from "./ask.ts";
+import { jsonOption } from "../command.ts";
+import { asked } from "./ask.ts";
 import * as bolt from "./bolt-options.ts";
 import { amount, printAnswer } from "./print.ts";
 import type { Sum } from "./sum.ts";
-
-/** Slippery on purpose: less friction strips at a smaller torque. */
-const carefulFriction = 0.1;
 
 export const strip: Sum = {
   name: "strip",
@@ -38,49 +37,26 @@ export const strip: Sum = {
   },
   words: 0,
   run(call, _words, output) {
-    const size = threadOf(call);
-    const ask = {
-      size,
-      engagementMm: needed(lengthMm(call, "engagement"), "engagement", '"8 mm"'),
-      material: materialOf(call),
-      screw: bolt.strengthIn(call, "screw", size),
-      friction: bolt.numberIn(call, "friction") ?? carefulFriction,
-      bearing: bolt.bearingIn(call, size),
-    };
-    const found = reckoned(stripping(ask));
-    const title = `${size.designation}, ${ask.screw.name}, ${formatNumber(ask.engagementMm)} mm in ${ask.material.name}`;
+    const { ask, found } = asked(call, strip.options, strippedIn, {
+      class: { text: call.text("screw"), name: "--screw" },
+    });
+    const { size, screw, engagementMm, material } = ask;
+    const title = `${size.designation}, ${screw.name}, ${formatNumber(engagementMm)} mm in ${material.name}`;
     printAnswer(call, output, linesOf(title, found), dataOf(found), found);
   },
 };
 
-function materialOf(call: Call): Material {
-  const name = call.text("material");
-  const shear = measure(call, "shear", { dimension: "pressure", least: "1 MPa", greatest: "2 GPa" });
-  if ((name === undefined) === (shear === undefined)) {
-    throw new WrongCall('Give either --material (aluminium-a380, brass, …) or --shear "195 MPa".');
-  }
-  if (name !== undefined) return taken(materialNamed(name), "--material", name);
-  const own = { id: "own", name: "a material of your own", source: "as given in the call" };
-  return { ...own, shearMPa: shear! / 1e6, standing: "published" };
-}
-
 /** Loads are rounded down, lengths up. */
 function linesOf(title: string, { loads, weaker, whenTightened, engagementNeededMm }: Stripping): string[] {
   return [
-    `${title}: under a straight pull the ${weakWords[weaker]} first.`,
+    `${title}: under a straight pull ${weakWords[weaker]} first.`,
     ...Object.entries(loads).map(
       ([part, load]) => `  ${part.padEnd(16)}  at ${formatNumber(roundedDown(load / 1000, 3))} kN`,
     ),
-    `While it is tightened the ${weakWords[whenTightened.weaker]} first, at ${formatNumber(roundedDown(whenTightened.torqueNm, 3))} N·m.`,
+    `While it is tightened ${weakWords[whenTightened.weaker]} first, at ${formatNumber(roundedDown(whenTightened.torqueNm, 3))} N·m.`,
     `For the screw to break first it needs ${formatNumber(roundedUp(engagementNeededMm, 3))} mm of engagement.`,
   ];
 }
-
-const weakWords = {
-  "screw breaks": "screw breaks",
-  "internal strips": "thread in the hole strips",
-  "external strips": "thread of the screw strips",
-} as const;
 
 function dataOf({
   areas,

@@ -1,8 +1,8 @@
-import { bearingOf } from "../../engine/workshop/bolts/bearing.ts";
-import { type Joint, pullOf, type Tightening, tighten } from "../../engine/workshop/bolts/tighten.ts";
+import { tightenedIn } from "../../engine/workshop/asked/tightening.ts";
+import type { Joint, Tightening } from "../../engine/workshop/bolts/tighten.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
-import { type Call, jsonOption, WrongCall } from "../command.ts";
-import { measure, reckoned, threadOf } from "./ask.ts";
+import { jsonOption } from "../command.ts";
+import { asked } from "./ask.ts";
 import * as bolt from "./bolt-options.ts";
 import { amount, printAnswer, tidy } from "./print.ts";
 import type { Sum } from "./sum.ts";
@@ -31,29 +31,10 @@ export const torque: Sum = {
   },
   words: 0,
   run(call, _words, output) {
-    const joint = jointOf(call);
-    const applied = measure(call, "torque", {
-      dimension: "torque",
-      least: "0.0001 N·m",
-      greatest: "10 kN·m",
-    });
-    const share = bolt.numberIn(call, "share");
-    if (applied !== undefined && share !== undefined) throw new WrongCall("Give either --share or --torque.");
-    const found = reckoned(applied === undefined ? tighten(joint, share) : pullOf(joint, applied));
+    const { joint, found } = asked(call, torque.options, tightenedIn);
     printAnswer(call, output, linesOf(joint, found), dataOf(joint, found), found);
   },
 };
-
-function jointOf(call: Call): Joint {
-  const size = threadOf(call);
-  return {
-    size,
-    strength: bolt.strengthIn(call, "class", size),
-    lubrication: bolt.lubricationIn(call),
-    bearing: (call.text("bearing") ?? call.text("hole")) ? bolt.bearingIn(call, size) : bearingOf(size),
-    used: call.flag("used"),
-  };
-}
 
 function linesOf({ size, strength }: Joint, found: Tightening): string[] {
   const { preloadN, torqueNm, stressAreaMm2, shareOfYield, shareOfProof } = found;

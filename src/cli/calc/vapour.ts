@@ -1,14 +1,13 @@
 import type { GhsCategory } from "../../engine/workshop/air/flammability.ts";
-import { parseRoom } from "../../engine/workshop/air/room-written.ts";
 import type { Substance } from "../../engine/workshop/air/substance.ts";
-import { type Vapour, vapourOf } from "../../engine/workshop/air/vapour.ts";
+import type { Vapour } from "../../engine/workshop/air/vapour.ts";
+import { spiltIn } from "../../engine/workshop/asked/spill.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
 import { roundedUp } from "../../engine/workshop/grounds.ts";
-import { parseQuantity } from "../../engine/workshop/quantity.ts";
-import { type Call, jsonOption } from "../command.ts";
-import { needed, reckoned, taken, within } from "./ask.ts";
+import { jsonOption } from "../command.ts";
+import { asked } from "./ask.ts";
 import { amount, printAnswer } from "./print.ts";
-import { celsiusIn, substanceIn, substanceOptions } from "./substance-options.ts";
+import { substanceOptions } from "./substance-options.ts";
 import type { Sum } from "./sum.ts";
 
 export const vapour: Sum = {
@@ -23,32 +22,10 @@ export const vapour: Sum = {
   },
   words: 0,
   run(call, _words, output) {
-    const substance = substanceIn(call);
-    const litres = litresIn(call, substance);
-    const room = needed(call.text("room"), "room", '"30 m³"');
-    const roomM3 = taken(parseRoom(room), "--room", room);
-    within(room, "--room", taken(parseQuantity(`${roomM3} m³`), "--room", room), roomRange);
-    const found = reckoned(vapourOf({ substance, litres, roomM3, celsius: celsiusIn(call) }));
+    const { substance, found } = asked(call, vapour.options, spiltIn);
     printAnswer(call, output, linesOf(substance, found), dataOf(substance, found), found);
   },
 };
-
-const roomRange = { dimension: "volume", least: "0.001 m³", greatest: "1000000 m³" } as const;
-
-/** A mass becomes a volume by the specific gravity. */
-function litresIn(call: Call, { gravity }: Substance): number {
-  const text = needed(call.text("amount"), "amount", '"100 mL"');
-  const isMass = parseQuantity(text, "mass").ok;
-  const read = taken(parseQuantity(text, isMass ? "mass" : "volume"), "--amount", text);
-  const litres = isMass ? read.base / gravity : read.base * 1000;
-  within(
-    text,
-    "--amount",
-    { ...read, base: litres / 1000 },
-    { dimension: "volume", least: "0.01 mL", greatest: "1000 L" },
-  );
-  return litres;
-}
 
 function linesOf({ name, exposure }: Substance, found: Vapour): string[] {
   const round = (value: number): string => formatNumber(roundedUp(value, 3), 3);

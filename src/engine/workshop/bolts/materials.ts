@@ -10,8 +10,8 @@ export interface Material {
   /** Stress at which it shears, MPa. Of a range the lower end. */
   readonly shearMPa: number;
   readonly source: string;
-  /** Published: printed in the source. Memory: recalled, to be checked before anything depends on it. */
-  readonly standing: "published" | "memory";
+  /** Published: printed in the source. Memory: recalled, to be checked before anything depends on it. Given: by whoever asks. */
+  readonly standing: "published" | "memory" | "given";
   readonly warning?: string;
 }
 
@@ -68,6 +68,12 @@ export function materials(): Material[] {
     const warning = warnings.find(([start]) => id.startsWith(start))?.[1];
     return { id, name, shearMPa, source, standing, ...(warning === undefined ? {} : { warning }) };
   });
+}
+
+/** A material of which nothing is known but the shear strength that somebody gives. */
+export function ownMaterial(shearMPa: number): Material {
+  const source = "its shear strength as given here";
+  return { id: "own", name: "a material of your own", shearMPa, source, standing: "given" };
 }
 
 /** The material that a text names; a problem lists all and the nearest. */

@@ -1,7 +1,14 @@
 /** What is assumed of two threads that hold each other, and what is wrong with them, in words. */
 
 import { formatNumber } from "../format-quantity.ts";
-import type { Engagement } from "./strip.ts";
+import type { Engagement, WeakPart } from "./strip.ts";
+
+/** What gives first, in words. */
+export const weakWords: Readonly<Record<WeakPart, string>> = {
+  "screw breaks": "the screw breaks",
+  "internal strips": "the thread in the hole strips",
+  "external strips": "the thread of the screw strips",
+};
 
 /** Beyond this many diameters the first threads bear nearly all: common practice. */
 const longEngagement = 1.5;

@@ -107,10 +107,16 @@ function weakest(loads: Stripping["loads"]): WeakPart {
   return [...parts].sort((a, b) => loads[a] - loads[b])[0]!;
 }
 
+const standingWords: Readonly<Record<Material["standing"], string>> = {
+  published: " (published)",
+  memory: " (from memory)",
+  given: "",
+};
+
 function sourcesOf({ size, material, screw }: Engagement): string[] {
   return [
     "FED-STD-H28/2B, Appendix B (shear areas)",
-    `${material.name}: ${material.source} (${material.standing === "published" ? "published" : "from memory"})`,
+    `${material.name}: ${material.source}${standingWords[material.standing]}`,
     screw.source,
     "VDI 2230-1 (torque; threads of the screw shear at 0.6 of its tensile strength, from memory)",
     formOf(size).source,

@@ -1,0 +1,40 @@
+/** What is filled in of a spill or a pan in a room. */
+
+import { parseRoom } from "../air/room-written.ts";
+import type { Substance } from "../air/substance.ts";
+import { type Vapour, vapourOf } from "../air/vapour.ts";
+import { parseQuantity } from "../quantity.ts";
+import type { Fields } from "./fields.ts";
+import { inRange } from "./measure.ts";
+import { celsiusIn, substanceIn } from "./substance.ts";
+
+export interface Spilt {
+  readonly substance: Substance;
+  readonly found: Vapour;
+}
+
+export function spiltIn(fields: Fields): Spilt | undefined {
+  const substance = substanceIn(fields);
+  const [litres, roomM3, celsius] = [litresIn(fields, substance), roomIn(fields), celsiusIn(fields)];
+  if (substance === undefined || litres === undefined || roomM3 === undefined) return undefined;
+  if (fields.troubles.length > 0) return undefined;
+  const found = fields.reckoned(vapourOf({ substance, litres, roomM3, celsius }));
+  return found && { substance, found };
+}
+
+/** A mass becomes a volume by the specific gravity. */
+function litresIn(fields: Fields, substance: Substance | undefined): number | undefined {
+  const text = fields.needed("amount", "a volume or a mass, such as 100 mL");
+  if (text === undefined) return undefined;
+  const isMass = parseQuantity(text, "mass").ok;
+  const read = fields.taken("amount", parseQuantity(text, isMass ? "mass" : "volume"));
+  if (read === undefined || (isMass && substance === undefined)) return undefined;
+  const cubicMetres = isMass ? read.base / substance!.gravity / 1000 : read.base;
+  return fields.taken("amount", inRange("amount", text, cubicMetres));
+}
+
+function roomIn(fields: Fields): number | undefined {
+  const text = fields.needed("room", "30 m³, or length x width x height");
+  const read = text === undefined ? undefined : fields.taken("room", parseRoom(text));
+  return read === undefined ? undefined : fields.taken("room", inRange("room", text!, read));
+}
