@@ -8,6 +8,8 @@ export interface CompetencyRecord {
   readonly owner: string;
   /** As they want to be shown; nothing else is known of them. */
   readonly name: string;
+  /** RFC 3339 in UTC, to the millisecond: when they chose it. Of two names the later holds when records are merged. */
+  readonly named: string;
   /** By time, then id; each id once. */
   readonly events: readonly RecordEvent[];
 }

@@ -60,5 +60,13 @@ export type ReleaseCard = Omit<Release, "quiz" | "practices" | "run"> & {
   readonly practices: readonly Pick<ReleasedPractice, "id" | "title" | "digest">[];
   readonly run: { readonly digest: Digest } | undefined;
   /** Content digests accepted for each revision, from `revisions.yaml`; the present one among them. */
-  readonly revisions: readonly { readonly revision: number; readonly content: readonly Digest[] }[];
+  readonly revisions: readonly AcceptedRevision[];
 };
+
+/** A row of `revisions.yaml`. */
+export interface AcceptedRevision {
+  readonly revision: number;
+  readonly content: readonly Digest[];
+  /** The programme has taken it back: from this date (YYYY-MM-DD) on no sign-off and no observation on it counts. */
+  readonly withdrawn?: { readonly from: string; readonly because: string } | undefined;
+}
