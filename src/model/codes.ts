@@ -351,11 +351,23 @@ export const codes = {
   ),
   "vapour-unguarded": error(
     "a substance whose vapour can hurt is used indoors without a safety message",
-    "Name its hazard at the step; use less of it, a milder one, or go outdoors. The supplier's safety data sheet and local rules decide; this sum is an estimate.",
+    "Name its hazard at the step; use less of it, a milder one, or go outdoors. How bad and how likely it is, and so the signal word, is for you to judge. The supplier's safety data sheet and local rules decide; this sum is an estimate.",
   ),
   "message-in-prose": warning(
     "a safety message stands in prose, where it can come too late",
     "Make it a hazard sheet and name it under hazards: of the step, so that it stands before it.",
+  ),
+  "no-avoidance": error(
+    "a safety message says no way to avoid the hazard",
+    "Say under avoid: what one does so that it does not happen.",
+  ),
+  "vague-avoidance": warning(
+    "a danger or warning says nothing that one could do to avoid the hazard",
+    "Say what to do: let the spring down, wear glasses, work outdoors.",
+  ),
+  "late-caution": warning(
+    "a hazard of a substance is named only after a step that uses it",
+    "Name it under hazards: of the first step that takes the substance.",
   ),
   "notice-injury": warning(
     "the signal word notice is used for harm to people; it is for damage only",

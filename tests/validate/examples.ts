@@ -61,6 +61,47 @@ function torqued(
   return { code, files, file: module, at, says };
 }
 
+/** The lid screws without a figure of torque. */
+const screws = (code: Code, more: string, at: string, says: string): Example =>
+  inModule(code, "keep: tray A}", `keep: tray A, ${more}}`, at, says);
+
+/** Spirit taken at the bench by a step that names no hazard, with figures of its own; `step` is added to that step. */
+function unguarded(amount: string, air: string, says: string, step = "", room = ""): Example {
+  const files = changed(
+    module,
+    "substances: [spirit]\nhazards: [vapour]",
+    `substances: [spirit]${step}`,
+    changed(
+      module,
+      "amount: 50 mL, place: outdoors",
+      `${amount}place: at the bench`,
+      changed(
+        "substances/spirit.md",
+        "data-sheet:",
+        `air: {${air}, source: a data sheet}\ndata-sheet:`,
+        changed(programme, "name: Test bench\n", `name: Test bench\n${room}`),
+      ),
+    ),
+  );
+  return { code: "vapour-unguarded", files, file: module, at: `spirit]${step}\nphase`, says };
+}
+
+const spiritAir = "molar-mass: 128, gravity: 0.78, lower-limit: 0.8 %";
+
+/** The hazard's sheet with another signal word and other ways to avoid it. */
+const avoided = (code: Code, signal: string, avoid: string, at: string, says: string): Example => ({
+  code,
+  files: changed(
+    "hazards/vapour.md",
+    "avoid: [Work outdoors.]",
+    `avoid: ${avoid}`,
+    changed("hazards/vapour.md", "signal: warning", `signal: ${signal}`),
+  ),
+  file: "hazards/vapour.md",
+  at,
+  says,
+});
+
 /** The sound module with two steps more, bound to nothing. */
 const nineSteps = changed(
   module,
@@ -161,6 +202,14 @@ export const examples: readonly Example[] = [
   inModule("unknown-field", "time: 5 min", "tiem: 5 min", "tiem", 'the nearest known is "time"'),
   inQuiz("unknown-field", "    ask: What comes off first?", "    hint: x\n    ask: What comes", "hint"),
   inModule("missing-field", "revision: 1\n", "", "title"),
+  example(
+    "missing-field",
+    "substances/spirit.md",
+    "data-sheet: In the folder by the door; it decides.\n",
+    "",
+    "title",
+    '"data-sheet" is missing',
+  ),
   example("missing-field", programme, "name: Test bench\n", "", "conditions"),
   inModule("missing-field", "id: clean\n", "", "work: [wheel]", "expected an id of lower-case letters"),
   inQuiz(
@@ -203,6 +252,15 @@ export const examples: readonly Example[] = [
   // ISO 898-1: proof load of M6 8.8 is 11.6 kN; by VDI 2230 some 12 N·m reach it when it is greased.
   torqued("torque-too-high", "thread: M6", "20 N·m", "class: 8.8", "20 N·m", "of its proof load"),
   torqued("torque-high", "thread: M6", "8 N·m", "class: 8.8", "8 N·m", "of its proof load"),
+  // 85 % of 4.43 N·m, which the message of the example below it names.
+  torqued(
+    "torque-high",
+    "thread: M6",
+    "3.77 N·m",
+    "class: 12.9, into: {material: aluminium-356, engagement: 3 mm}",
+    "3.77 N·m",
+    "strips 3 mm",
+  ),
   torqued(
     "torque-strips",
     "thread: M6",
@@ -219,31 +277,92 @@ export const examples: readonly Example[] = [
     "3 N·m",
     "class: 8.8, into: {material: brass}",
     "{material: brass}",
-    "strips easily",
+    "mm for M6 of 8.8 to break first",
   ),
+  screws("unknown-class", "torque: snug, class: 8.7", "8.7", "the nearest known is 8.8"),
+  screws("unknown-material", "into: {material: bras}", "bras}", "the nearest known is brass"),
   inModule("no-driver", "drive: slotted", "drive: hexagon", "hexagon", "none of the tools"),
+  // 50 mL · 0.78 · 1000 / 128 · 24.06 L = 7.3 L of vapour; in 30 m³ 244 ppm, 2.4 times 100 ppm and 3.1 % of 0.8 %.
+  unguarded(
+    "amount: 50 mL, ",
+    `${spiritAir}, exposure-limit: 100 ppm (a limit)`,
+    "2.4 times its exposure limit",
+  ),
+  unguarded("amount: 50 mL, ", `${spiritAir}, exposure-limit: 100 ppm (a limit)`, "(a limit, 100 ppm)"),
+  // Ten times as much.
+  unguarded("amount: 500 mL, ", spiritAir, "31 % of its lower flammable limit (0.8 %)"),
+  unguarded(
+    "amount: 50 mL, ",
+    `${spiritAir}, flash-point: 12 °C`,
+    "its flash point, 12 °C, is not above the 20 °C",
+  ),
+  unguarded("", "flash-point: 12 °C", "from which no ignition is excluded"),
+  unguarded(
+    "",
+    "flash-point: 12 °C",
+    "this is hot work",
+    "\nhot-work: true",
+    "room: {volume: 200 m³, no-ignition: true}\n",
+  ),
+  inModule("message-in-prose", "\nProse.\n", "\nWARNING: the lid is sharp.\n", "WARNING", "before it"),
+  inModule("message-in-prose", "\nProse.\n", "\n**Caution** the lid is sharp.\n", "**Caution", "before it"),
+  inModule("message-in-prose", "## Notes", "## Danger", "## Danger", "a heading begins"),
+  inModule(
+    "message-in-prose",
+    "record: which way",
+    'check: "CAUTION: the lid is sharp"\nrecord: which way',
+    '"CAUTION',
+    "read when the step is done",
+  ),
+  inModule(
+    "message-in-prose",
+    "record: which way",
+    "mistakes: [{mistake: Pulling, result: 'Danger! It flies out.'}]\nrecord: which way",
+    "'Danger",
+    "read when the step is done",
+  ),
+  avoided("no-avoidance", "danger", "[]", "[]", "at least one way to avoid"),
+  avoided("vague-avoidance", "danger", "[Be careful.]", "Be careful", "the signal word is danger"),
+  avoided(
+    "vague-avoidance",
+    "warning",
+    "[Take great care, Stay alert at all times!]",
+    "Take great",
+    "is all",
+  ),
+  example(
+    "missing-field",
+    "hazards/vapour.md",
+    "avoid: [Work outdoors.]\n",
+    "",
+    "title",
+    "what one does to avoid it",
+  ),
   {
-    code: "vapour-unguarded",
+    code: "late-caution",
     files: changed(
       module,
-      "substances: [spirit]\nhazards: [vapour]",
-      "substances: [spirit]",
+      "record: which way",
+      "substances: [spirit]\nhazards: [vapour]\nrecord: which way",
       changed(
-        module,
-        "place: outdoors",
-        "place: at the bench",
-        changed(
-          "substances/spirit.md",
-          "data-sheet:",
-          "air: {molar-mass: 128, gravity: 0.78, lower-limit: 0.8 %, exposure-limit: 100 ppm (a limit), flash-point: 38 °C, source: a data sheet}\ndata-sheet:",
+        "substances/spirit.md",
+        "hazards: [vapour]",
+        "hazards: [vapour, skin]",
+        withFile(
+          "hazards/skin.md",
+          "---\ntitle: Skin\nsummary: Rash.\nsignal: caution\nhazard: Spirit dries skin.\nconsequence: A rash.\navoid: [Wear gloves.]\n---\n",
+          changed(
+            module,
+            "substances: [spirit]\nhazards: [vapour]",
+            "substances: [spirit]\nhazards: [vapour, skin]",
+          ),
         ),
       ),
     ),
     file: module,
-    at: "spirit]\nphase",
-    says: "times its exposure limit (a limit)",
+    at: "spirit]\nhazards: [vapour]\nrecord",
+    says: 'hazard "skin" is named only at the later step "clean"',
   },
-  inModule("message-in-prose", "\nProse.\n", "\nWARNING: the lid is sharp.\n", "WARNING", "before it"),
   example(
     "notice-injury",
     "hazards/vapour.md",

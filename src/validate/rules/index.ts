@@ -9,6 +9,7 @@ import { figures } from "./figures.ts";
 import { guessing } from "./guessing.ts";
 import { headings } from "./headings.ts";
 import { impliedAfter } from "./implied-after.ts";
+import { lateCautions } from "./late-cautions.ts";
 import { links } from "./links.ts";
 import { loops } from "./loops.ts";
 import { messages } from "./messages.ts";
@@ -24,6 +25,7 @@ import { records } from "./records.ts";
 import { references } from "./references.ts";
 import { roomAir } from "./room-air.ts";
 import type { Rule } from "./rule.ts";
+import { signalWords } from "./signal-words.ts";
 import { stays } from "./stays.ts";
 import { stops } from "./stops.ts";
 import { targets } from "./targets.ts";
@@ -46,6 +48,8 @@ export const rules: readonly Rule[] = [
   drivers,
   roomAir,
   messages,
+  signalWords,
+  lateCautions,
   driveNames,
   noSteps,
   records,

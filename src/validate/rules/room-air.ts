@@ -5,7 +5,7 @@ import { withOwnFigures } from "../../engine/workshop/air/substance.ts";
 import { substanceNamed } from "../../engine/workshop/air/substances.ts";
 import { vapourOf } from "../../engine/workshop/air/vapour.ts";
 import { parseQuantity } from "../../engine/workshop/quantity.ts";
-import type { Module } from "../../model/module.ts";
+import type { Module, ModuleStep, SubstanceUsed } from "../../model/module.ts";
 import type { Room } from "../../model/programme.ts";
 import type { Substance } from "../../model/sheet.ts";
 import { inStep, moduleRule } from "./rule.ts";
@@ -18,7 +18,7 @@ export const roomAir = moduleRule("room air", (module, content, reporter) => {
     for (const [index, id] of step.substances.entries()) {
       const sheet = content.substances.get(id);
       if (sheet === undefined || sheet.hazards.some((hazard) => step.hazards.includes(hazard))) continue;
-      const reasons = dangers(sheet, amountIndoors(id, module), content.programme.room);
+      const reasons = dangers(sheet, step, module, content.programme.room);
       if (reasons.length === 0) continue;
       reporter.report(
         "vapour-unguarded",
@@ -29,35 +29,50 @@ export const roomAir = moduleRule("room air", (module, content, reporter) => {
   }
 });
 
-/** Litres, or undefined where it is used outdoors or nobody says how much. */
-function amountIndoors(id: string, module: Module): number | undefined {
-  const entry = module.substances.find(({ use }) => use === id);
-  if (entry?.amount === undefined || /outdoors|outside|open air/i.test(entry.place ?? "")) return undefined;
-  const read = parseQuantity(entry.amount, "volume");
-  return read.ok ? read.value.base * 1000 : undefined;
+function dangers(sheet: Substance, step: ModuleStep, module: Module, room: Room): string[] {
+  const entry = module.substances.find(({ use }) => use === sheet.id);
+  if (/outdoors|outside|open air/i.test(entry?.place ?? "")) return [];
+  const figures = figuresOf(sheet);
+  const flashC = sheet.air?.flashC ?? figures?.flashC;
+  return [
+    ...(figures === undefined ? [] : inTheAir(figures, litresOf(entry), room)),
+    ...nearIgnition(flashC, step, room),
+  ];
 }
 
-function dangers(sheet: Substance, litres: number | undefined, room: Room): string[] {
+/** Undefined where nobody says how much. */
+function litresOf(entry: SubstanceUsed | undefined): number | undefined {
+  const read = entry?.amount === undefined ? undefined : parseQuantity(entry.amount, "volume");
+  return read?.ok === true ? read.value.base * 1000 : undefined;
+}
+
+/** All of it as vapour that stays in the room, against the limits. */
+function inTheAir(substance: Figures, litres: number | undefined, room: Room): string[] {
   if (litres === undefined) return [];
-  const figures = figuresOf(sheet);
-  if (figures === undefined) return [];
-  const { volumeM3: roomM3, celsius, noIgnition } = room;
-  const vapour = vapourOf({ substance: figures, litres, roomM3, celsius });
+  const { volumeM3: roomM3, celsius } = room;
+  const vapour = vapourOf({ substance, litres, roomM3, celsius });
   if (!vapour.ok) return [];
-  const { shareOfLowerLimit, shareOfExposureLimit } = vapour.value;
+  const { shareOfLowerLimit: ofLower, shareOfExposureLimit: breathed } = vapour.value;
   const air = `in ${roomM3} m³${room.isStated ? "" : " (assumed; say room: in programme.yaml)"}`;
-  const flash = figures.flashC;
-  return [
-    shareOfLowerLimit > share
-      ? `all of it as vapour ${air} is ${percent(shareOfLowerLimit)} of its lower flammable limit`
-      : undefined,
-    shareOfExposureLimit !== undefined && shareOfExposureLimit > 1
-      ? `${times(shareOfExposureLimit)} times its exposure limit (${figures.exposure!.name})`
-      : undefined,
-    flash !== undefined && flash <= celsius && !noIgnition
-      ? `its flash point, ${Math.round(flash)} °C, is not above the ${celsius} °C of the room, from which no ignition is excluded`
+  const { lowerLimit, exposure } = substance;
+  const reasons = [
+    ofLower > share ? `${percent(ofLower)} of its lower flammable limit (${percent(lowerLimit)})` : undefined,
+    breathed !== undefined && breathed > 1
+      ? `${times(breathed)} times its exposure limit (${exposure!.name}, ${exposure!.amount} ${exposure!.unit})`
       : undefined,
   ].filter((reason) => reason !== undefined);
+  return reasons.length === 0 ? [] : [`all of it as vapour ${air} is ${reasons.join(" and ")}`];
+}
+
+/** Hot work is a source of ignition that the step names itself. */
+function nearIgnition(
+  flashC: number | undefined,
+  { hotWork }: ModuleStep,
+  { celsius, noIgnition }: Room,
+): string[] {
+  if (flashC === undefined || flashC > celsius || (noIgnition && !hotWork)) return [];
+  const source = hotWork ? "and this is hot work" : "from which no ignition is excluded";
+  return [`its flash point, ${Math.round(flashC)} °C, is not above the ${celsius} °C of the room, ${source}`];
 }
 
 /** Those of its own sheet before those of the table of solvents; undefined where too little is known. */
@@ -69,5 +84,5 @@ function figuresOf({ id, title, air }: Substance): Figures | undefined {
   return "missing" in made ? undefined : made;
 }
 
-const percent = (part: number): string => `${Math.round(part * 100)} %`;
+const percent = (part: number): string => `${Number((part * 100).toPrecision(2))} %`;
 const times = (part: number): string => String(Number(part.toPrecision(2)));

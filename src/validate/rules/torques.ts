@@ -1,11 +1,13 @@
 /** A figure of torque must be one that screw and hole can bear; otherwise words are better than a figure. */
 import { bearingOf } from "../../engine/workshop/bolts/bearing.ts";
-import { materialNamed } from "../../engine/workshop/bolts/materials.ts";
+import { type Material, materialNamed } from "../../engine/workshop/bolts/materials.ts";
 import { type Strength, strengthOf } from "../../engine/workshop/bolts/strength.ts";
 import { stripping } from "../../engine/workshop/bolts/strip.ts";
 import { pullOf } from "../../engine/workshop/bolts/tighten.ts";
 import { parseDesignation } from "../../engine/workshop/designation.ts";
+import { roundedUp } from "../../engine/workshop/grounds.ts";
 import { parseQuantity } from "../../engine/workshop/quantity.ts";
+import type { Problem } from "../../engine/workshop/result.ts";
 import type { ThreadSize } from "../../engine/workshop/threads/size.ts";
 import type { Code } from "../../model/codes.ts";
 import type { ModuleFastener, TappedHole } from "../../model/module.ts";
@@ -14,6 +16,8 @@ import { inFile, moduleRule } from "./rule.ts";
 
 /** Greased: of the frictions that may be, one that turns much of a torque into pull. VDI 2230, friction class A to B. */
 const friction = 0.1;
+/** A class is known or not whatever the size. */
+const anySizeMm = 6;
 /** Shares of the proof load, and of what strips the hole. */
 const refused = 0.9;
 const doubtful = 0.75;
@@ -33,8 +37,36 @@ export const torques = moduleRule("torques", (module, content, reporter) => {
   }
 });
 
-/** A figure without a source is reported by the rule of fasteners, an unreadable thread too. */
+/** Names are judged first, for words of torque too: the sheet shows them. */
 function findingsOn(set: ModuleFastener): Finding[] {
+  const unknown = unknownNames(set);
+  return unknown.length > 0 ? unknown : findingsOnFigure(set);
+}
+
+function unknownNames({ strengthClass, into }: ModuleFastener): Finding[] {
+  const strength = strengthClass === undefined ? undefined : strengthOf(strengthClass, anySizeMm);
+  const material = into === undefined ? undefined : materialNamed(into.material);
+  return [
+    ...(strength?.ok === false ? [unknownName("unknown-class", ["class"], "class", strength.problem)] : []),
+    ...(material?.ok === false
+      ? [unknownName("unknown-material", ["into", "material"], "material", material.problem)]
+      : []),
+  ];
+}
+
+const unknownName = (
+  code: Code,
+  at: readonly string[],
+  what: string,
+  { found, expected, nearest }: Problem<string>,
+): Finding => ({
+  code,
+  at,
+  found: `the ${what} reads "${found}"; expected ${expected}${nearestPhrase(nearest)}`,
+});
+
+/** A figure without a source is reported by the rule of fasteners, an unreadable thread too. */
+function findingsOnFigure(set: ModuleFastener): Finding[] {
   const torque = set.torque === undefined ? undefined : parseQuantity(set.torque);
   if (torque?.ok !== true || torque.value.dimension !== "torque") return [];
   const size = set.thread === undefined ? undefined : parseDesignation(set.thread);
@@ -46,16 +78,7 @@ function findingsOn(set: ModuleFastener): Finding[] {
   if (set.into?.isSound === false)
     return [needsWords(`${figure}, and goes into ${set.into.material} that is not sound`)];
   const strength = strengthOf(set.strengthClass, size.value.diameterMm);
-  if (!strength.ok) {
-    const { found, expected, nearest } = strength.problem;
-    return [
-      {
-        code: "unknown-class",
-        at: ["class"],
-        found: `the class reads "${found}"; expected ${expected}${nearestPhrase(nearest)}`,
-      },
-    ];
-  }
+  if (!strength.ok) return [unknownName("unknown-class", ["class"], "class", strength.problem)];
   const nm = torque.value.base;
   return [...onScrew(size.value, strength.value, nm), ...onHole(size.value, strength.value, nm, set.into)];
 }
@@ -77,38 +100,17 @@ function onScrew(size: ThreadSize, strength: Strength, nm: number): Finding[] {
 function onHole(size: ThreadSize, screw: Strength, nm: number, into: TappedHole | undefined): Finding[] {
   if (into === undefined) return [];
   const material = materialNamed(into.material);
-  if (!material.ok) {
-    const { found, nearest } = material.problem;
-    return [
-      {
-        code: "unknown-material",
-        at: ["into", "material"],
-        found: `the material "${found}" is not known${nearestPhrase(nearest)}`,
-      },
-    ];
-  }
+  if (!material.ok) return [];
   const length = into.engagement === undefined ? undefined : parseQuantity(into.engagement, "length");
-  if (length?.ok !== true) {
-    return isSoft(into.material, material.value.shearMPa)
-      ? [
-          {
-            code: "engagement-missing",
-            at: ["into"],
-            found: `${material.value.name} strips easily, and nobody says how much thread holds`,
-          },
-        ]
-      : [];
-  }
-  const engagementMm = length.value.base * 1000;
-  const strips = stripping({
-    size,
-    engagementMm,
-    material: material.value,
-    screw,
-    friction,
-    bearing: bearingOf(size),
-  });
+  const engagementMm = length?.ok === true ? length.value.base * 1000 : size.diameterMm;
+  const bearing = bearingOf(size);
+  const strips = stripping({ size, engagementMm, material: material.value, screw, friction, bearing });
   if (!strips.ok) return [];
+  if (length?.ok !== true) {
+    const needed = figure(roundedUp(strips.value.engagementNeededMm, 3));
+    const found = `${material.value.name} strips easily, and nobody says how much thread holds; it takes ${needed} mm for ${size.designation} of ${screw.name} to break first`;
+    return isSoft(material.value) ? [{ code: "engagement-missing", at: ["into"], found }] : [];
+  }
   const { weaker, torqueNm } = strips.value.whenTightened;
   const share = nm / torqueNm;
   if (weaker === "screw breaks" || share <= doubtful) return [];
@@ -117,8 +119,8 @@ function onHole(size: ThreadSize, screw: Strength, nm: number, into: TappedHole 
 }
 
 /** Brass, zinc and aluminium, by the shear strengths of the table. */
-const isSoft = (material: string, shearMPa: number): boolean =>
-  /zinc|zamak|za-?8|alumin|brass/i.test(material) || shearMPa < 200;
+const isSoft = ({ id, shearMPa }: Material): boolean =>
+  /^(?:zinc|aluminium|brass)/.test(id) || shearMPa < 200;
 
 const figure = (value: number): string => String(Number(value.toPrecision(3)));
 const percent = (share: number): string => `${Math.round(share * 100)} %`;

@@ -93,7 +93,10 @@ export const hazard = fields(
     signal: z.enum(signalWords),
     hazard: text,
     consequence: text,
-    avoid: z.array(text).min(1, "at least one way to avoid it"),
+    avoid: z.array(text, "a list of what one does to avoid it").superRefine((ways, context) => {
+      if (ways.length === 0)
+        context.addIssue(fault("no-avoidance", "a list with at least one way to avoid the hazard"));
+    }),
   },
   {
     title: "The hazard's name, as the heading of its sheet.",
