@@ -1,7 +1,7 @@
 /** What a sum of the page gives: the answer and what it rests on, or what is wrong with the fields. */
+import type { Fields } from "../../engine/workshop/asked/fields.ts";
 import type { Grounds } from "../../engine/workshop/grounds.ts";
 import type { UnitSystem } from "./amounts.ts";
-import type { Fields } from "./fields.ts";
 
 /** One figure of an answer, with its other unit where it has one. */
 export interface Figure {

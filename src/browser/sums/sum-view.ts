@@ -1,11 +1,11 @@
 /** The form of one sum, its answer, and what is wrong with its fields. */
+import { Fields, type Trouble } from "../../engine/workshop/asked/fields.ts";
 import { button, element } from "../page/element.ts";
 import { counted } from "../page/words.ts";
 import type { UnitSystem } from "./amounts.ts";
 import type { Answer, Sum } from "./answer.ts";
 import { answerParts, groundParts } from "./answer-view.ts";
 import { FieldView } from "./field-view.ts";
-import { Fields, type Trouble } from "./fields.ts";
 import { queryOf, type Values } from "./link.ts";
 
 /** What all sums of the page share. */

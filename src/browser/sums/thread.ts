@@ -1,5 +1,6 @@
 /** A thread by its name: what it measures. */
-import { type Designation, parseDesignation } from "../../engine/workshop/designation.ts";
+import { threadIn } from "../../engine/workshop/asked/thread.ts";
+import type { Designation } from "../../engine/workshop/designation.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
 import { dimensionsOf, type ThreadDimensions } from "../../engine/workshop/threads/dimensions.ts";
 import { seriesNamed } from "../../engine/workshop/threads/series.ts";
@@ -7,7 +8,6 @@ import { mmPerInch } from "../../engine/workshop/threads/size.ts";
 import { twinsOf, twinWords } from "../../engine/workshop/threads/twins.ts";
 import { area, inBoth, length, type UnitSystem } from "./amounts.ts";
 import type { Answer, Figure, Sum } from "./answer.ts";
-import type { Fields } from "./fields.ts";
 
 export const thread: Sum = {
   id: "thread",
@@ -16,11 +16,6 @@ export const thread: Sum = {
     return size === undefined ? undefined : answer(size, units);
   },
 };
-
-export function threadIn(fields: Fields): Designation | undefined {
-  const text = fields.needed("thread", "a thread such as M6, 1/4-20 UNC or 2 BA");
-  return text === undefined ? undefined : fields.taken("thread", parseDesignation(text));
-}
 
 function answer(size: Designation, units: UnitSystem): Answer {
   const { angle } = seriesNamed(size.series);

@@ -1,40 +1,19 @@
 /** Preload and tightening torque, and the way back. */
-import { type Joint, pullOf, type Tightening, tighten } from "../../engine/workshop/bolts/tighten.ts";
+import { type Tightened, tightenedIn } from "../../engine/workshop/asked/tightening.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
 import { area, bothWords, force, inBoth, torqueUnits, type UnitSystem } from "./amounts.ts";
 import type { Answer, Sum } from "./answer.ts";
-import { bearingIn, lubricationIn, strengthIn } from "./bolt-fields.ts";
-import type { Fields } from "./fields.ts";
-import { threadIn } from "./thread.ts";
 
 export const torque: Sum = {
   id: "torque",
   reckon(fields, units) {
-    const joint = jointIn(fields);
-    const applied = fields.measure("torque", {
-      dimension: "torque",
-      least: "0.0001 N·m",
-      greatest: "10 kN·m",
-    });
-    const share = fields.number("share");
-    if (applied !== undefined && share !== undefined)
-      fields.note("share", "Found both a torque and a share of the yield point; expected one of them.");
-    if (joint === undefined || fields.troubles.length > 0) return undefined;
-    const found = fields.reckoned(applied === undefined ? tighten(joint, share) : pullOf(joint, applied));
-    return found && answer(joint, found, applied !== undefined, units);
+    const tightened = tightenedIn(fields);
+    return tightened && answer(tightened, units);
   },
 };
 
-function jointIn(fields: Fields): Joint | undefined {
-  const size = threadIn(fields);
-  const [strength, lubrication] = [strengthIn(fields, size), lubricationIn(fields)];
-  const bearing = size && bearingIn(fields, size);
-  if (size === undefined || strength === undefined || lubrication === undefined || bearing === undefined)
-    return undefined;
-  return { size, strength, lubrication, bearing, used: fields.isTicked("used") };
-}
-
-function answer({ size, strength }: Joint, found: Tightening, isWayBack: boolean, units: UnitSystem): Answer {
+function answer({ joint, found, isWayBack }: Tightened, units: UnitSystem): Answer {
+  const { size, strength } = joint;
   const torqueFigure = inBoth("Torque", found.torqueNm, torqueUnits(found.torqueNm), units, 3);
   const preload = inBoth("Preload", found.preloadN, force, units, 3);
   const bolt = `${size.designation}, ${strength.name}`;

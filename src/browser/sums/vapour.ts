@@ -1,47 +1,20 @@
 /** What the vapour of a spill or a pan does to the air of a room. */
-import { parseRoom } from "../../engine/workshop/air/room-written.ts";
 import type { Substance } from "../../engine/workshop/air/substance.ts";
-import { type Vapour, vapourOf } from "../../engine/workshop/air/vapour.ts";
+import type { Vapour } from "../../engine/workshop/air/vapour.ts";
+import { spiltIn } from "../../engine/workshop/asked/spill.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
 import { roundedUp } from "../../engine/workshop/grounds.ts";
-import { parseQuantity } from "../../engine/workshop/quantity.ts";
 import { capital } from "../page/words.ts";
 import { airVolume, inBoth, type UnitSystem, vapourVolume } from "./amounts.ts";
 import type { Answer, Figure, Sum } from "./answer.ts";
-import type { Fields, Range } from "./fields.ts";
-import { celsiusIn, substanceIn } from "./substance-fields.ts";
 
 export const vapour: Sum = {
   id: "vapour",
   reckon(fields, units) {
-    const substance = substanceIn(fields);
-    const [litres, roomM3, celsius] = [litresIn(fields, substance), roomIn(fields), celsiusIn(fields)];
-    if (substance === undefined || litres === undefined || roomM3 === undefined) return undefined;
-    if (fields.troubles.length > 0) return undefined;
-    const found = fields.reckoned(vapourOf({ substance, litres, roomM3, celsius }));
-    return found && answer(substance, found, units);
+    const spilt = spiltIn(fields);
+    return spilt && answer(spilt.substance, spilt.found, units);
   },
 };
-
-const amounts: Range = { dimension: "volume", least: "0.01 mL", greatest: "1000 L" };
-const rooms: Range = { dimension: "volume", least: "0.001 m³", greatest: "1000000 m³" };
-
-/** A mass becomes a volume by the specific gravity. */
-function litresIn(fields: Fields, substance: Substance | undefined): number | undefined {
-  const text = fields.needed("amount", "a volume or a mass, such as 100 mL");
-  if (text === undefined) return undefined;
-  const isMass = parseQuantity(text, "mass").ok;
-  const read = fields.taken("amount", parseQuantity(text, isMass ? "mass" : "volume"));
-  if (read === undefined || (isMass && substance === undefined)) return undefined;
-  const litres = isMass ? read.base / substance!.gravity : read.base * 1000;
-  return fields.within("amount", litres / 1000, amounts) === undefined ? undefined : litres;
-}
-
-function roomIn(fields: Fields): number | undefined {
-  const text = fields.needed("room", "30 m³, or length x width x height");
-  const read = text === undefined ? undefined : fields.taken("room", parseRoom(text));
-  return read === undefined ? undefined : fields.within("room", read, rooms);
-}
 
 const round = (value: number): string => formatNumber(roundedUp(value, 3), 3);
 

@@ -1,9 +1,9 @@
 /** Asks the same sum on the page and of the command. */
 import type { UnitSystem } from "../../../src/browser/sums/amounts.ts";
 import type { Answer } from "../../../src/browser/sums/answer.ts";
-import { Fields, type Trouble } from "../../../src/browser/sums/fields.ts";
 import { sums } from "../../../src/browser/sums/table.ts";
 import { run } from "../../../src/cli/run.ts";
+import { Fields, type Trouble } from "../../../src/engine/workshop/asked/fields.ts";
 
 export type Values = Readonly<Record<string, string>>;
 
