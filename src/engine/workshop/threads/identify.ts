@@ -1,6 +1,6 @@
 /** Which thread a screw is likely to have. */
 
-import { leastDiameterMm } from "./screw-tolerance.ts";
+import { limitsOf } from "./limits.ts";
 import { allSeries } from "./series.ts";
 import type { Series, ThreadSize } from "./size.ts";
 
@@ -35,16 +35,19 @@ const tooLarge = 0.03;
 const pitchWrong = 0.04;
 /** A worn screw may be below its least diameter by this part of the tolerance. */
 const wear = 1.5;
-/** What the ranking takes as one usual error of pitch (a part) and of reading too large (mm). */
-const usual = { pitch: 0.01, over: 0.015 };
+/**
+ * What the ranking takes as usual: an error of pitch (a part), a reading too large (mm), a screw under nominal (a part of the
+ * pitch, half of what tolerances allow). The same for all series, so that sizes which measure the same are equally near.
+ */
+const usual = { pitch: 0.01, over: 0.015, under: 0.1 };
 /** Flank angles are told apart within this many degrees: 55 and 60 are 5 apart. */
 const angleWrong = 2;
 const compared = 3;
 const diameterWeight = 10;
 
 /**
- * Candidates for a measured screw, of all series. The diameter of a screw is at or under nominal: by its tolerance (that of
- * ISO 965-1 grade 6g serves for every series), half as much again for wear. O(sizes · log sizes).
+ * Candidates for a measured screw, of all series. The diameter of a screw is at or under nominal: by the tolerance of
+ * its series (`limits.ts`), half as much again for wear. O(sizes · log sizes).
  */
 export function identifyThread(measured: Measured): Identification {
   const all = allSeries()
@@ -81,10 +84,10 @@ function fits(one: Candidate, { angle }: Measured): boolean {
 
 /** Rounded, so that the noise of binary fractions does not part sizes that are equally near. */
 function cost({ size, diameterErrorMm, pitchErrorPart }: Candidate): number {
-  const scale = diameterErrorMm > 0 ? usual.over : play(size) / 2;
+  const scale = diameterErrorMm > 0 ? usual.over : usual.under * size.pitchMm;
   return Number(((diameterErrorMm / scale) ** 2 + (pitchErrorPart / usual.pitch) ** 2).toFixed(6));
 }
 
 function play(size: ThreadSize): number {
-  return size.diameterMm - leastDiameterMm(size);
+  return size.diameterMm - limitsOf(size).screwLeastMm;
 }

@@ -1,7 +1,6 @@
 /** Limits of size of a screw and its nut, for the threads that just pass inspection: the weakest that are still right. */
 
 import { dimensionsOf } from "./dimensions.ts";
-import { leastDiameterMm } from "./screw-tolerance.ts";
 import { mmPerInch, type SeriesName, type ThreadSize } from "./size.ts";
 
 /** Lengths in mm. */
@@ -24,16 +23,19 @@ interface Deviations {
   readonly source: string;
 }
 
-/** ISO 965-1, 6g and 6H: formulas from memory, checked by M6 (d2 min 5.212, D2 max 5.500, D1 max 5.153 mm). */
-function iso(size: ThreadSize): Deviations {
-  const { diameterMm: d, pitchMm: p } = size;
+/**
+ * ISO 965-1:1998, 13.1 to 13.4, 6g and 6H, in µm for P and d in mm: es = −(15 + 11P), Td = 180P^⅔ − 3.15/√P, Td2 = 90P^0.4·d^0.1,
+ * TD2 = 1.32·Td2, TD1 = 230P^0.7 (below P = 1: 433P − 190P^1.22). The standard rounds them to preferred numbers, 4 % at most.
+ */
+function iso({ diameterMm: d, pitchMm: p }: ThreadSize): Deviations {
+  const allowance = 15 + 11 * p;
   const pitchTolerance = 90 * p ** 0.4 * d ** 0.1;
   return {
-    screwMm: d - leastDiameterMm(size),
-    screwPitchMm: (15 + 11 * p + pitchTolerance) / 1000,
+    screwMm: (allowance + 180 * p ** (2 / 3) - 3.15 / Math.sqrt(p)) / 1000,
+    screwPitchMm: (allowance + pitchTolerance) / 1000,
     nutPitchMm: (1.32 * pitchTolerance) / 1000,
     nutMinorMm: (p >= 1 ? 230 * p ** 0.7 : 433 * p - 190 * p ** 1.22) / 1000,
-    source: "ISO 965-1, 6g and 6H (formulas from memory)",
+    source: "ISO 965-1, 6g and 6H",
   };
 }
 
@@ -62,27 +64,43 @@ function unifiedMinorTolerance(d: number, p: number): number {
   return Math.min(0.394 * p, Math.max(large, 0.05 * p ** (2 / 3) + (0.03 * p) / d - 0.002));
 }
 
-/** BS 84, medium fit, in inches, for an engagement of one diameter: formulas from memory. */
+/**
+ * BS 84, Annex B, medium class, in inches, for an engagement of one diameter: T = 0.002·∛d + 0.003·√d + 0.005·√P on the effective
+ * diameter, T + 0.01·√P on the outside one, and 0.3T between screw and nut up to 3/4 in. That the outside tolerance is the
+ * effective one and 0.01·√P is published; the rest is from memory.
+ */
 function whitworth({ diameterMm, pitchMm }: ThreadSize): Deviations {
   const [d, p] = [diameterMm / mmPerInch, pitchMm / mmPerInch];
   const effective = 0.002 * Math.cbrt(d) + 0.003 * Math.sqrt(d) + 0.005 * Math.sqrt(p);
+  const allowance = d <= 0.75 ? 0.3 * effective : 0;
   return {
-    screwMm: mmPerInch * (effective + 0.01 * Math.sqrt(p)),
-    screwPitchMm: mmPerInch * effective,
+    screwMm: mmPerInch * (allowance + effective + 0.01 * Math.sqrt(p)),
+    screwPitchMm: mmPerInch * (allowance + effective),
     nutPitchMm: mmPerInch * effective,
-    nutMinorMm: mmPerInch * (0.2 * p + 0.005),
-    source: "BS 84, medium fit (formulas from memory)",
+    nutMinorMm: mmPerInch * (0.2 * p + whitworthNut(1 / p)),
+    source: "BS 84, medium class (formulas from memory)",
   };
 }
 
-/** BS 93, normal class: formulas from memory. */
-function ba({ pitchMm: p }: ThreadSize): Deviations {
+/** What the minor diameter of a nut may have beyond 0.2P, in: BS 84, from memory. */
+function whitworthNut(tpi: number): number {
+  if (tpi > 25) return 0.004;
+  return tpi > 21 ? 0.005 : 0.007;
+}
+
+/** The finest size that has an allowance between screw and nut: BS 93. */
+const coarseBa = 10;
+
+/** BS 93:2008, Annex B, normal class: published. */
+function ba({ pitchMm: p, size }: ThreadSize): Deviations {
+  const isCoarse = Number(size) <= coarseBa;
+  const allowance = isCoarse ? 0.025 : 0;
   return {
-    screwMm: 0.2 * p,
-    screwPitchMm: 0.1 * p + 0.025,
+    screwMm: allowance + (isCoarse ? 0.2 : 0.25) * p,
+    screwPitchMm: allowance + 0.1 * p + 0.025,
     nutPitchMm: 0.12 * p + 0.03,
     nutMinorMm: 0.375 * p,
-    source: "BS 93, normal class (formulas from memory)",
+    source: "BS 93, Annex B, normal class",
   };
 }
 

@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { identifyThread } from "../../../../src/engine/workshop/threads/identify.ts";
 import { identificationGrounds } from "../../../../src/engine/workshop/threads/identify-words.ts";
-import { leastDiameterMm } from "../../../../src/engine/workshop/threads/screw-tolerance.ts";
+import { limitsOf } from "../../../../src/engine/workshop/threads/limits.ts";
 import { seriesNamed, sizesOf } from "../../../../src/engine/workshop/threads/series.ts";
 import type { ThreadSize } from "../../../../src/engine/workshop/threads/size.ts";
 import { twinsOf, twinWords } from "../../../../src/engine/workshop/threads/twins.ts";
@@ -55,11 +55,25 @@ describe("every tabled thread", () => {
     );
   });
 
-  test("is still a candidate at its least diameter", () => {
+  test("is a candidate at any diameter that the tolerance of its standard allows", () => {
+    const anywhere = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(fc.constantFrom(...sizesOf()), anywhere, (size, part) => {
+        const least = limitsOf(size).screwLeastMm;
+        const diameterMm = least + part * (size.diameterMm - least);
+        expect(names(identifyThread({ diameterMm, pitchMm: size.pitchMm }))).toContain(size.designation);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  test("is a candidate at the very least diameter, which of M2 is 5.6 % under nominal", () => {
     for (const size of sizesOf()) {
-      const found = identifyThread({ diameterMm: leastDiameterMm(size), pitchMm: size.pitchMm });
+      const found = identifyThread({ diameterMm: limitsOf(size).screwLeastMm, pitchMm: size.pitchMm });
       expect(names(found), size.designation).toContain(size.designation);
     }
+    // ISO 965-1, 13.1 and 13.3, worked by hand: 19.4 µm and 97.72 − 4.98 = 92.7 µm of 2 mm.
+    expect(1 - limitsOf(sizeOf("M2")).screwLeastMm / 2).toBeCloseTo(0.0561, 4);
   });
 
   test("has candidates in order of nearness, none of them larger than measured by more than a caliper errs", () => {
