@@ -14,3 +14,9 @@ export function readInstant(text: string): number | undefined {
 
 /** In UTC, to the millisecond: `2026-11-27T19:30:00.000Z`. */
 export const writeInstant = (instant: number): string => new Date(instant).toISOString();
+
+/** True of what `writeInstant` writes, and of nothing else. */
+export function isWrittenInstant(text: string): boolean {
+  const instant = readInstant(text);
+  return instant !== undefined && writeInstant(instant) === text;
+}
