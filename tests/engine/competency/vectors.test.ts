@@ -26,8 +26,14 @@ describe("RFC 8785, the files of its author's repository", () => {
 });
 
 describe("RFC 8032 section 7.1", () => {
-  test("all but TEST 1024, whose message of 1,023 bytes shows nothing more", () => {
-    expect(signatureVectors.map(({ name }) => name)).toEqual(["TEST 1", "TEST 2", "TEST 3", "TEST SHA(abc)"]);
+  test("has five tests", () => {
+    expect(signatureVectors.map(({ name }) => name)).toEqual([
+      "TEST 1",
+      "TEST 2",
+      "TEST 3",
+      "TEST 1024",
+      "TEST SHA(abc)",
+    ]);
   });
 
   test.each(signatureVectors)("$name: key and signature", ({ priv, pub, msg, sig }) => {
