@@ -15,6 +15,7 @@ import { counted, duration } from "../words.ts";
 import { answerFields } from "./answer-fields.ts";
 import { taskHead } from "./head.ts";
 import type { Drawn } from "./point-field.ts";
+import { recordedQuiz, scriptsOf } from "./recorded.ts";
 import { seeLink } from "./see.ts";
 
 /** For a module that has a quiz; throws a RangeError for one that has none. */
@@ -36,6 +37,7 @@ export function quizPage(view: ModuleView, book: Book): string {
     paper: quiz.paper,
     supervised,
     sitAgain: book.site.programme.sitAgain,
+    record: recordedQuiz(quiz, book.site.programme, from),
     items,
   };
   return frame({
@@ -43,11 +45,12 @@ export function quizPage(view: ModuleView, book: Book): string {
     title: `Quiz: ${module.title}`,
     programme: book.site.programme,
     assets: book.assets,
-    scripts: ["quiz"],
+    scripts: scriptsOf(book.site.programme, "quiz"),
     description: `${counted(quiz.questions.length, "question")} on “${module.title}”.`,
     data,
     main: html`<div class="sheet task">
 ${taskHead(module, from, "Quiz")}
+<p class="paper-head"><span>Name</span><span>Date</span><span>Points</span><span>Marked by</span></p>
 <p class="lead">${rules(quiz, data.sitAgain)}</p>
 <p class="needs-script">${withoutScript(supervised)}</p>
 ${form(items, module, drawnOn(book, from))}${supervised ? undefined : keyLine(module, from)}</div>`,

@@ -13,12 +13,16 @@ export function arrangeField(
   changed: () => void,
 ): Field {
   let touched = false;
+  const touch = (now: boolean): void => {
+    touched = now;
+    list.element.classList.toggle("is-as-drawn", !now);
+  };
   const list = new ArrangeList({
     label: "Your order",
     steps,
     announce,
     changed: () => {
-      touched = true;
+      touch(true);
       changed();
     },
   });
@@ -30,7 +34,7 @@ export function arrangeField(
         answer,
         steps.map(({ id }) => id),
       );
-      touched = order !== undefined;
+      touch(order !== undefined);
       if (order !== undefined) list.place(order);
     },
     draw: (order) => list.place(order.map((place) => steps[place]!.id)),

@@ -1,9 +1,22 @@
 /** Items, each with a list of choices. An answer is the place of a choice for each item, or null. */
 import type { QuestionOf } from "../../../engine/quiz/kinds.ts";
+import { element } from "../../page/element.ts";
 import type { Field } from "./field.ts";
 
 export function matchField({ items, choices }: QuestionOf<"match">, root: HTMLElement): Field {
   const selects = [...root.querySelectorAll<HTMLSelectElement>(".pairs select")];
+  const inFull = selects.map(() => element("span", { class: "pair-chosen", "aria-hidden": "true" }));
+  for (const [item, select] of selects.entries()) {
+    select.previousElementSibling!.before(inFull[item]!);
+    select.addEventListener("change", show);
+  }
+
+  /** What was chosen, once more beside its field: for paper, and where the field is too narrow for it. */
+  function show(): void {
+    for (const [item, { value }] of selects.entries())
+      inFull[item]!.textContent = value === "" ? "" : choices[Number(value)]!;
+  }
+
   return {
     read() {
       const places = selects.map(({ value }) => (value === "" ? null : Number(value)));
@@ -15,6 +28,7 @@ export function matchField({ items, choices }: QuestionOf<"match">, root: HTMLEl
         const place = places[item];
         select.value = typeof place === "number" && choices[place] !== undefined ? String(place) : "";
       }
+      show();
     },
     draw(order) {
       for (const select of selects) {
