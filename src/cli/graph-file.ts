@@ -34,6 +34,11 @@ export function readJson(file: string): unknown {
     if (cause instanceof BadInput) throw cause;
     throw new BadInput(`${file}: can't be read (${cause instanceof Error ? cause.message : String(cause)})`);
   }
+  return parseJson(text, file);
+}
+
+/** Throws a BadInput for text that is no JSON; `file` is where it stood. */
+export function parseJson(text: string, file: string): unknown {
   try {
     return JSON.parse(text) as unknown;
   } catch (cause) {

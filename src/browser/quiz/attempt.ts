@@ -1,6 +1,7 @@
 /** The sitting that is going on: its paper, its answers and what they earn. No page. */
 import { drawPaper, type PastSitting, preferredAfter } from "../../engine/quiz/paper.ts";
 import type { Quiz } from "../../engine/quiz/quiz.ts";
+import { quizDigest } from "../../engine/quiz/quiz-digest.ts";
 import { type ToGoOver, toGoOver } from "../../engine/quiz/review.ts";
 import { type Mark, type QuizScore, scoreQuiz } from "../../engine/quiz/score.ts";
 import type { SittingFile } from "../../engine/quiz/sitting-file.ts";
@@ -96,7 +97,8 @@ export class Attempt {
     const named = this.#paper.questions.map(
       (question) => [question.id, namedAnswer(question, answers.get(question.id))] as const,
     );
-    return { module, revision, seed, preferred, answers: new Map(named) };
+    const digest = quizDigest(this.#pool);
+    return { module, revision, digest, seed, preferred, answers: new Map(named) };
   }
 
   /** Begins the next sitting. */

@@ -36,7 +36,7 @@ export const items: Command = {
     quiz: {
       type: "string",
       value: "FILE",
-      help: "the quiz, where FILE holds sittings as JSON, one a line, instead of scores as CSV",
+      help: "the quiz, where FILE holds sittings as JSON, one a line, or is a folder of sittings that were handed in (.sitting.json), instead of scores as CSV",
     },
     html: { type: "string", value: "FILE", help: "write a report with plots there" },
     csv: { type: "string", value: "FILE", help: "write the figures there" },

@@ -1,4 +1,4 @@
-/** Reads sittings of a quiz, one a line as JSON, and marks them, without holding the file in memory. */
+/** Reads sittings of a quiz and marks them, one by one, without holding them in memory. */
 import type { Option } from "../../engine/quiz/choice.ts";
 import { kindOf, type Question } from "../../engine/quiz/kinds.ts";
 import type { Quiz } from "../../engine/quiz/quiz.ts";
@@ -6,9 +6,9 @@ import { scoreQuiz } from "../../engine/quiz/score.ts";
 import type { OptionFacts } from "../../engine/quiz/statistics/advice.ts";
 import { Moments } from "../../engine/quiz/statistics/moments.ts";
 import { OptionTally } from "../../engine/quiz/statistics/options.ts";
+import { answersIn, paperIn } from "../answers-file.ts";
 import { BadInput } from "../command.ts";
-import { answersIn } from "../score.ts";
-import { openLines } from "./open-lines.ts";
+import { openSittings } from "./open-sittings.ts";
 
 export interface Sittings {
   readonly moments: Moments;
@@ -17,20 +17,22 @@ export interface Sittings {
   readonly isAllOrNothing: readonly boolean[];
 }
 
-/** A line longer than this is no sitting. */
-const longestLine = 1024 * 1024;
-
-/** Throws a BadInput with the line for one that is no sitting. */
-export async function readSittings(file: string, quiz: Quiz): Promise<Sittings> {
+/**
+ * `path` is a file with a sitting a line, or a folder of sittings that were handed in. Throws a BadInput with the place of one
+ * that is no sitting, and for a quiz that draws papers: who was not asked a question has not missed it.
+ */
+export async function readSittings(path: string, quiz: Quiz): Promise<Sittings> {
+  if (quiz.paper !== undefined)
+    throw new BadInput(
+      "This quiz draws papers, so that sittings ask different questions; items compares sittings that all ask the same. Give it the scores of one paper, as .csv.",
+    );
   const moments = new Moments(quiz.questions.length);
   const choices = quiz.questions.map((question) => new OptionTally(optionsOf(question).length));
   const inBetween = quiz.questions.map(() => false);
-  let number = 0;
-  for await (const line of openLines(file)) {
-    number++;
-    if (line.trim() === "") continue;
-    const answers = answersIn(parsed(line, file, number), `${file}:${number}`);
-    const { questions, score, max } = scoreQuiz(quiz, answers);
+  for await (const { text, at } of openSittings(path)) {
+    const value = parsed(text, at);
+    const answers = answersIn(value, at);
+    const { questions, score, max } = scoreQuiz(paperIn(value, quiz, at), answers);
     moments.add(questions.map((mark) => mark.score));
     for (const [item, question] of quiz.questions.entries()) {
       const mark = questions[item]!;
@@ -39,7 +41,7 @@ export async function readSittings(file: string, quiz: Quiz): Promise<Sittings> 
       choices[item]!.add(places, max > mark.max ? (score - mark.score) / (max - mark.max) : 0);
     }
   }
-  if (moments.count === 0) throw new BadInput(`${file}: there is no sitting in it`);
+  if (moments.count === 0) throw new BadInput(`${path}: there is no sitting in it`);
   return {
     moments,
     options: quiz.questions.map((question, item) => {
@@ -50,14 +52,12 @@ export async function readSittings(file: string, quiz: Quiz): Promise<Sittings> 
   };
 }
 
-function parsed(line: string, file: string, number: number): unknown {
-  if (line.length > longestLine)
-    throw new BadInput(`${file}:${number}: the line is longer than ${longestLine} characters`);
+function parsed(text: string, at: string): unknown {
   try {
-    return JSON.parse(line) as unknown;
+    return JSON.parse(text) as unknown;
   } catch {
     throw new BadInput(
-      `${file}:${number}: is not JSON; expected a sitting a line: {"answers": {"<question>": <answer>}}`,
+      `${at}: is not JSON; expected a sitting: {"answers": {"<question>": <answer>}}, or a file that a quiz page saved`,
     );
   }
 }

@@ -27,9 +27,17 @@ export function xoshiro128(state: readonly [number, number, number, number]): So
  * of the text (UTF-16 units, low byte first) one by one, mixed by `mix32` after each.
  */
 export function sourceOf(seed: string): Source {
-  const [a, b, c, d] = [wordOf(seed, 1), wordOf(seed, 2), wordOf(seed, 3), wordOf(seed, 4)];
+  const [a, b, c, d] = wordsOf(seed);
   return xoshiro128((a | b | c | d) === 0 ? [1, 0, 0, 0] : [a, b, c, d]);
 }
+
+/** Four words of 32 bits that follow from a text: texts that differ hardly ever give the same. Not against deceit. O(length). */
+export const wordsOf = (text: string): readonly [number, number, number, number] => [
+  wordOf(text, 1),
+  wordOf(text, 2),
+  wordOf(text, 3),
+  wordOf(text, 4),
+];
 
 function wordOf(seed: string, start: number): number {
   let word = mix32(start);
