@@ -3,6 +3,7 @@ import type { Substance } from "../../src/model/sheet.ts";
 import type { Book } from "../book.ts";
 import { precaution, statement } from "../ghs.ts";
 import { type Html, html, join } from "../html.ts";
+import { figureWords, formValue, isReckonable } from "../interactive/sums/own-substances.ts";
 import { capital, listed, sentence } from "../words.ts";
 import { line, lines } from "./lines.ts";
 import { labelWord, pictograms } from "./pictogram.ts";
@@ -19,10 +20,27 @@ export function substanceFacts(substance: Substance, book: Book, from: Address):
       { name: "Label", values: [label, ...substance.statements.map(statement)] },
       { name: "Precautions", values: substance.precautions.map(precaution) },
       line("Data sheet", sentence(dataSheet)),
+      { name: "Vapour", values: vapour(substance, from) },
       line("Hazards", hazardLinks(substance, book, from)),
     ],
     "facts",
   );
+}
+
+/** Its own figures with their source, and the way to reckon with them. */
+function vapour(substance: Substance, from: Address): Html[] {
+  const { air } = substance;
+  const figures = air === undefined ? undefined : figureWords(air);
+  const sums = linkTo(from, { kind: "plain", id: "sums" });
+  const query = `vapour.substance=${encodeURIComponent(formValue(substance))}`;
+  return [
+    ...(air === undefined || figures === ""
+      ? []
+      : [html`${capital(figures!)}. Source: ${sentence(air.source)}`]),
+    ...(isReckonable(substance)
+      ? [html`<a class="on-screen" href="${sums}?${query}#vapour">Reckon its vapour in a room</a>`]
+      : []),
+  ];
 }
 
 function hazardLinks({ hazards }: Substance, book: Book, from: Address): Html | undefined {

@@ -1,12 +1,14 @@
 /** The page of bench sums: a form for each, which the script works out; its formulas and sources for all. */
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { Programme } from "../../src/model/programme.ts";
+import type { SumsPageData } from "../../src/model/sums-data.ts";
 import type { Book } from "../book.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
 import { airForm, vapourForm } from "./sums/air-forms.ts";
 import { stripForm, torqueForm } from "./sums/bolt-forms.ts";
-import { type SumForm, sumForm } from "./sums/form.ts";
+import { type Setting, type SumForm, sumForm } from "./sums/form.ts";
+import { choiceOf, figuresToBring, isReckonable } from "./sums/own-substances.ts";
 import { convertForm, identifyForm, threadForm } from "./sums/thread-forms.ts";
 
 /** In the order in which they stand on the page. */
@@ -24,13 +26,17 @@ export const sumsTitle = "Bench sums";
 
 const from: Address = { kind: "plain", id: "sums" };
 
-export function sumsPage({ site: { programme }, assets }: Book): string {
+export function sumsPage({ site: { programme }, substances, assets }: Book): string {
+  const own = [...substances.values()].map(({ sheet }) => sheet).filter(isReckonable);
+  const setting: Setting = { units: programme.units, substances: own.map(choiceOf) };
+  const data: SumsPageData = { figures: figuresToBring(own) };
   return frame({
     address: from,
     title: sumsTitle,
     programme,
     assets,
     scripts: ["sums"],
+    data,
     description:
       "Units, threads, tightening torque, stripping, solvent vapour and fresh air, reckoned on the page.",
     main: html`<div class="sheet sums">
@@ -41,7 +47,7 @@ export function sumsPage({ site: { programme }, assets }: Book): string {
 <nav class="sums-list" aria-label="Sums"><ul>
 ${sumForms.map(({ id, title }) => html`<li><a href="#${id}">${title}</a></li>\n`)}</ul></nav>
 ${unitChoice(programme.units)}</div>
-${sumForms.map((form) => section(form, programme.units))}</div>`,
+${sumForms.map((form) => section(form, setting))}</div>`,
   });
 }
 
@@ -58,13 +64,13 @@ ${systems.map(({ value, name }) => html`<label><input type="radio" name="units" 
 `;
 }
 
-function section(form: SumForm, units: Programme["units"]): Html {
+function section(form: SumForm, setting: Setting): Html {
   const { id, title, lead, formulas, sources, deferral } = form;
   return html`<section class="sum group" id="${id}" aria-labelledby="s_${id}">
 <h2 id="s_${id}">${title}</h2>
 <div class="sum-work">
 <p class="sum-lead">${lead}</p>
-${sumForm(form, units)}<div class="sum-answer" aria-live="polite"></div>
+${sumForm(form, setting)}<div class="sum-answer" aria-live="polite"></div>
 <div class="sum-grounds"></div>
 <p class="sum-decides">${deferral}</p>
 </div>

@@ -1,6 +1,7 @@
 /** The page of bench sums. */
+import type { SumsPageData } from "../model/sums-data.ts";
 import { replaceAddress } from "./page/address.ts";
-import { scriptIsHere } from "./page/data.ts";
+import { pageData, scriptIsHere } from "./page/data.ts";
 import { queryOf, type Values, valuesOf } from "./sums/link.ts";
 import { SumView } from "./sums/sum-view.ts";
 import { sums } from "./sums/table.ts";
@@ -9,12 +10,13 @@ import { unitChoice } from "./sums/unit-choice.ts";
 const page = document.querySelector<HTMLElement>(".sums");
 const choice = page?.querySelector<HTMLElement>(".unit-choice");
 if (page && choice) {
+  const { figures } = pageData<SumsPageData>() ?? { figures: {} };
   const units = unitChoice(choice, () => {
     for (const view of views) view.refresh();
   });
   const views = sums.flatMap((sum) => {
     const section = page.querySelector<HTMLElement>(`#${sum.id}`);
-    return section === null ? [] : [new SumView(section, sum, { units, changed: keep })];
+    return section === null ? [] : [new SumView(section, sum, { units, figures, changed: keep })];
   });
   let isFilling = true;
   const linked = valuesOf(location.search);

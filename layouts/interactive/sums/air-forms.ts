@@ -9,6 +9,7 @@ const another = { value: "another substance", name: "another, with figures of it
 const substance: SumField = {
   name: "substance",
   label: "Substance",
+  isSubstance: true,
   choices: [...substanceIds().map((id) => ({ value: id, name: nameOf(id) })), another],
 };
 

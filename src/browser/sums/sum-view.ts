@@ -1,16 +1,19 @@
 /** The form of one sum, its answer, and what is wrong with its fields. */
 import { Fields, type Trouble } from "../../engine/workshop/asked/fields.ts";
+import type { SumsPageData } from "../../model/sums-data.ts";
 import { button, element } from "../page/element.ts";
 import { counted } from "../page/words.ts";
 import type { UnitSystem } from "./amounts.ts";
 import type { Answer, Sum } from "./answer.ts";
 import { answerParts, groundParts } from "./answer-view.ts";
 import { FieldView } from "./field-view.ts";
+import { FiguresBrought } from "./figures-brought.ts";
 import { queryOf, type Values } from "./link.ts";
 
 /** What all sums of the page share. */
 export interface Around {
   readonly units: () => UnitSystem;
+  readonly figures: SumsPageData["figures"];
   /** An answer has come or gone. */
   readonly changed: () => void;
 }
@@ -21,6 +24,7 @@ export class SumView {
   readonly #around: Around;
   readonly #section: HTMLElement;
   readonly #fields: readonly FieldView[];
+  readonly #brought: FiguresBrought;
   readonly #answer: HTMLElement;
   readonly #grounds: HTMLElement;
   #hasBeenAsked = false;
@@ -32,11 +36,15 @@ export class SumView {
     const form = section.querySelector("form")!;
     const controls = form.querySelectorAll<HTMLInputElement | HTMLSelectElement>("input, select");
     this.#fields = [...controls].map((control) => new FieldView(control));
+    this.#brought = new FiguresBrought(this.#fields, around.figures);
     this.#answer = section.querySelector(".sum-answer")!;
     this.#grounds = section.querySelector(".sum-grounds")!;
     form.querySelector(".actions")!.append(button("Clear", () => this.#clear()));
     form.addEventListener("input", () => this.#takeBack());
-    form.addEventListener("change", () => this.#hasBeenAsked && this.#reckon());
+    form.addEventListener("change", () => {
+      this.#brought.follow();
+      if (this.#hasBeenAsked) this.#reckon();
+    });
     form.addEventListener("submit", (event) => {
       event.preventDefault();
       this.#reckon();
@@ -54,11 +62,13 @@ export class SumView {
     return this.#section.classList.contains("is-answered") ? this.#values() : undefined;
   }
 
-  /** Fills the fields from a link and reckons. */
+  /** Fills the fields from a link and reckons, as soon as there is enough to reckon with. */
   fill(values: Values): void {
     for (const field of this.#fields) field.value = values.get(field.name) ?? "";
     for (const field of this.#fields) field.unfold();
-    this.#reckon();
+    this.#brought.join();
+    const { answer, troubles } = this.#read();
+    if (answer !== undefined || troubles.some(({ found }) => found !== undefined)) this.#reckon();
   }
 
   /** Reckons again what stands there, in other units. */
@@ -72,13 +82,18 @@ export class SumView {
 
   #reckon(): void {
     this.#hasBeenAsked = true;
-    const fields = new Fields(this.#values());
-    const answer = this.#sum.reckon(fields, this.#around.units());
+    const { answer, troubles } = this.#read();
     for (const field of this.#fields)
-      field.tell(fields.troubles.find((trouble) => trouble.field === field.name)?.text);
-    if (answer === undefined) this.#showTroubles(fields.troubles);
+      field.tell(troubles.find((trouble) => trouble.field === field.name)?.text);
+    if (answer === undefined) this.#showTroubles(troubles);
     else this.#show(answer);
     this.#around.changed();
+  }
+
+  #read(): { answer: Answer | undefined; troubles: readonly Trouble[] } {
+    const fields = new Fields(this.#values());
+    const answer = this.#sum.reckon(fields, this.#around.units());
+    return { answer, troubles: fields.troubles };
   }
 
   #show(answer: Answer): void {
@@ -124,6 +139,7 @@ export class SumView {
       field.value = "";
       field.tell(undefined);
     }
+    this.#brought.follow();
     this.#hasBeenAsked = false;
     this.#takeBack();
     this.#fields[0]!.focus();
