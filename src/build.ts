@@ -112,7 +112,8 @@ async function write(
   });
   const derived = await crew.all((hand) => hand.derive());
   const cards = derived.flatMap((share) => share.cards);
-  const task = { cards, assets: await bundled, folders, siteDir };
+  const releases = derived.flatMap((share) => share.releases);
+  const task = { cards, releases, assets: await bundled, folders, siteDir };
   const [ofModules, index] = await Promise.all([
     crew.all((hand) => hand.renderModules(task)),
     writeSearch([...inOrder(derived), ...sumDocuments()], folders.outDir, crew.search),

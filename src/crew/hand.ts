@@ -1,6 +1,9 @@
 /** Takes one share of the modules down the line. What is asked of it and what it answers can be sent between threads. */
 import { type Derived, derive, siteOf } from "../derive/derive.ts";
+import { moduleData, programmeData } from "../derive/record-data.ts";
+import { releaseCard } from "../derive/release.ts";
 import { sheetDocuments } from "../derive/search.ts";
+import type { ReleaseCard } from "../engine/competency/release.ts";
 import type { Content, Outline } from "../model/content.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import type { Assets, ModuleCard, SearchDocument } from "../model/site.ts";
@@ -23,6 +26,8 @@ export interface Opened extends Found {
 
 export interface DerivedShare {
   readonly cards: readonly ModuleCard[];
+  /** None where the programme keeps no records. */
+  readonly releases: readonly ReleaseCard[];
   /** Search documents of each module by its id, and those of all sheets under "". */
   readonly documents: ReadonlyMap<string, readonly SearchDocument[]>;
 }
@@ -30,6 +35,8 @@ export interface DerivedShare {
 export interface RenderTask {
   /** Of all modules. */
   readonly cards: readonly ModuleCard[];
+  /** Of all modules; none where the programme keeps no records. */
+  readonly releases: readonly ReleaseCard[];
   readonly assets: Assets;
   readonly folders: Folders;
   /** The site that was built before and still stands. */
@@ -75,19 +82,37 @@ export class Hand {
     this.#derived = derived;
     const documents = new Map(derived.documents);
     if (this.#share.which === 0) documents.set("", sheetDocuments(this.#content!));
-    return { cards: derived.views.map(({ card }) => card), documents };
+    const { revisions } = this.#content!;
+    const releases = derived.releases.map((each) => releaseCard(each, revisions.get(each.module)));
+    return { cards: derived.views.map(({ card }) => card), releases, documents };
   }
 
-  /** Writes the pages of its modules and returns how many. */
+  /** Writes the pages of its modules, and what records load of them, and returns how many pages. */
   async renderModules({ cards, assets, folders, siteDir }: RenderTask): Promise<number> {
     const { renderModules } = await import("../render/render.ts");
-    return renderModules(this.#site(cards), assets, folders, { siteDir, pages: this.#pages });
+    const { writeModuleData } = await import("../render/record-data.ts");
+    const kept = { siteDir, pages: this.#pages };
+    const { released } = this.#content!;
+    await writeModuleData(
+      this.#derived!.releases.map((each) => moduleData(each, released.get(each.module) ?? [])),
+      folders.outDir,
+      kept,
+    );
+    return renderModules(this.#site(cards), assets, folders, kept);
   }
 
   /** Writes the pages that belong to no module and returns how many. Its share must hold the home page's module. */
-  async renderProgramme({ cards, assets, folders }: RenderTask): Promise<number> {
+  async renderProgramme({ cards, releases, assets, folders }: RenderTask): Promise<number> {
     const { renderProgramme } = await import("../render/render.ts");
-    return renderProgramme(this.#site(cards), assets, folders);
+    const { writeProgrammeData } = await import("../render/record-data.ts");
+    const site = this.#site(cards);
+    const data = programmeData(
+      this.#content!,
+      releases,
+      site.cards.map(({ id }) => id),
+    );
+    if (data !== undefined) await writeProgrammeData(data, folders.outDir);
+    return renderProgramme(site, assets, folders);
   }
 
   #site(cards: readonly ModuleCard[]) {

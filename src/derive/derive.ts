@@ -1,7 +1,9 @@
 /** Content to site: all that can be worked out about it before any page is made. */
+import type { Release } from "../engine/competency/release.ts";
 import { type Content, sheetsOf } from "../model/content.ts";
 import type { ModuleCard, ModuleView, SearchDocument, Site } from "../model/site.ts";
 import { deriveModule } from "./module.ts";
+import { releaseOf } from "./release.ts";
 import { moduleDocuments } from "./search.ts";
 import { usesIn } from "./uses.ts";
 
@@ -10,14 +12,18 @@ export interface Derived {
   readonly views: readonly ModuleView[];
   /** Documents of each module by its id. */
   readonly documents: ReadonlyMap<string, readonly SearchDocument[]>;
+  /** Of each module; empty where the programme keeps no records. */
+  readonly releases: readonly Release[];
 }
 
 /** Expects content without errors: graphs free of cycles, names that exist. */
 export function derive(content: Content): Derived {
   const modules = [...content.modules.values()];
+  const views = modules.map((module) => deriveModule(module, content));
   return {
-    views: modules.map((module) => deriveModule(module, content)),
+    views,
     documents: new Map(modules.map((module) => [module.id, moduleDocuments(module, content)])),
+    releases: content.programme.identifier === undefined ? [] : views.map((view) => releaseOf(view, content)),
   };
 }
 

@@ -405,6 +405,63 @@ export const codes = {
     "a case of a worked question can't be worked out",
     "Give exactly the figures that its sum takes, with their units, and name no others in ask:.",
   ),
+  // The competency record
+  "bad-identifier": error(
+    "the programme's identifier is neither an https address nor a tag",
+    "Choose one that is yours and will not change: it stands in every sign-off.",
+  ),
+  "identifier-missing": error(
+    "mentors are listed, and nothing names the programme in what they sign",
+    "Add identifier: with an https address or a tag of yours, or take mentors: out.",
+  ),
+  "unknown-time-zone": error("a time zone is not known", "Write a name of the IANA list."),
+  "bad-key": error("a public key can't be read", "Copy the whole line that key public prints."),
+  "key-twice": error(
+    "two mentors have the same key",
+    "Each mentor makes a key of their own and lends it to nobody; for another time of office mend from: and to:.",
+  ),
+  "dates-reversed": error("something ends before it begins", "Mend one of the dates."),
+  "rule-weaker": error(
+    "a module asks for less than its programme, which has no effect",
+    "Take it out, or ask for more than programme.yaml does.",
+  ),
+  "reserved-id": error("a module has an id that the site needs for itself", "Give its folder another name."),
+  "revision-order": error(
+    "the revisions of a module do not rise",
+    "List each revision once, the lowest first, none above revision: of the module.",
+  ),
+  "revision-unreleased": warning(
+    "what mentors would sign for is not released",
+    "Run benchwright record release, which keeps it; raise revision: first where sign-offs of before should not carry over.",
+  ),
+  "release-altered": error(
+    "a release that is kept is not what it was",
+    "Bring the file back as it was, or take it out: old answers on it then can't be marked again.",
+  ),
+  "withdrawals-missing": warning(
+    "a mentor has no list of withdrawals, so that nothing that they sign can be confirmed",
+    "The mentor runs benchwright record withdraw once; it makes the list and signs it.",
+  ),
+  "withdrawals-unreadable": error(
+    "a list of withdrawals can't be read",
+    "Bring the file back as it was, or let the mentor make it anew with benchwright record withdraw.",
+  ),
+  "withdrawals-unsigned": error(
+    "a list of withdrawals is not signed, or was changed after signing",
+    "Let the mentor sign it with benchwright record withdraw.",
+  ),
+  "withdrawals-key": error(
+    "a list of withdrawals is another one than the mentor's",
+    "Let the mentor named by the file sign it, with the key that programme.yaml lists.",
+  ),
+  "withdrawals-expired": warning(
+    "a list of withdrawals is out of date, so that nothing that the mentor signed can be confirmed",
+    "Let the mentor renew it with benchwright record withdraw.",
+  ),
+  "unknown-mentor": error(
+    "a list of withdrawals belongs to nobody whom programme.yaml lists",
+    "Correct the file's name: it is the mentor's id; or list the mentor under mentors:.",
+  ),
   "quiz-without-module": error("a quiz stands in a folder without a module", "Add module.md beside it."),
 } satisfies Record<string, CodeEntry>;
 

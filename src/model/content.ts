@@ -2,6 +2,7 @@ import type { Beginning } from "../engine/procedure/procedure.ts";
 import type { Quiz } from "../engine/quiz/quiz.ts";
 import type { Module } from "./module.ts";
 import type { Programme } from "./programme.ts";
+import type { KeptRelease, Revisions, Withdrawals } from "./released.ts";
 import type { Hazard, Sheet, Substance, Tool } from "./sheet.ts";
 import type { Source } from "./source.ts";
 
@@ -49,6 +50,14 @@ export interface Content {
   readonly tools: ReadonlyMap<string, Tool>;
   readonly substances: ReadonlyMap<string, Substance>;
   readonly hazards: ReadonlyMap<string, Hazard>;
+  /** By module. */
+  readonly revisions: ReadonlyMap<string, Revisions>;
+  /** By module, in the order of their files. */
+  readonly released: ReadonlyMap<string, readonly KeptRelease[]>;
+  /** By mentor. */
+  readonly withdrawals: ReadonlyMap<string, Withdrawals>;
+  /** When the content was read: RFC 3339 in UTC. */
+  readonly at: string;
   /** Of all files of the content folder by path, those of other shares too. */
   readonly outlines: ReadonlyMap<string, Outline>;
   /** By path. */

@@ -1,3 +1,4 @@
+import type { SignOffRules } from "../engine/competency/rules.ts";
 import type { NeverLeft } from "../engine/procedure/leaving.ts";
 import type { FastenerSet, Part, Procedure, Step } from "../engine/procedure/procedure.ts";
 import type { ChosenPractice } from "./practice.ts";
@@ -139,6 +140,8 @@ export interface Module extends Protection {
   readonly asLeft: readonly LimitCheck[];
   readonly ends: Readonly<Partial<Record<"done" | "conserve" | "refer", string>>>;
   readonly sources: readonly string[];
+  /** What a sign-off asks for beyond the programme's own rules: only what the author wrote. */
+  readonly signOff: Partial<SignOffRules>;
   /** What is still to be written. */
   readonly draft: readonly string[];
   /** The introduction and every heading, those of steps among them, in the written order. */

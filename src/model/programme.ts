@@ -1,3 +1,5 @@
+import type { Mentor, RecordRules, SignOffRules } from "../engine/competency/rules.ts";
+
 /** A thing to look for on the machine before any work: lead paint, a radium dial. */
 export interface Condition {
   readonly id: string;
@@ -22,6 +24,22 @@ export interface Programme {
   readonly conditions: ReadonlyMap<string, Condition>;
   readonly emergency: string | undefined;
   readonly room: Room;
+  /** An https address or a tag that names the programme for ever; undefined where it keeps no competency records. */
+  readonly identifier: string | undefined;
+  /** IANA name: a date of the record means its end there. */
+  readonly timeZone: string;
+  /** What a sign-off asks for where a module does not ask for more. */
+  readonly signOff: SignOffRules;
+  readonly lapsedNeeds: RecordRules["lapsedNeeds"];
+  readonly mentors: readonly Mentor[];
+  readonly soonDays: number;
+}
+
+/** What records go by; undefined where the programme keeps none. */
+export function recordRulesOf({ identifier, name, ...programme }: Programme): RecordRules | undefined {
+  if (identifier === undefined) return undefined;
+  const { timeZone, mentors, lapsedNeeds, soonDays } = programme;
+  return { identifier, programme: name, timeZone, mentors, lapsedNeeds, soonDays };
 }
 
 /** The room in which substances are used indoors. */

@@ -1,6 +1,16 @@
 /** What `read` makes of a file: its text, its YAML with a way back to offsets, its prose cut at the headings. */
 
-export const sourceKinds = ["programme", "tool", "substance", "hazard", "module", "quiz"] as const;
+export const sourceKinds = [
+  "programme",
+  "tool",
+  "substance",
+  "hazard",
+  "module",
+  "quiz",
+  "revisions",
+  "release",
+  "withdrawals",
+] as const;
 export type SourceKind = (typeof sourceKinds)[number];
 
 /** Kinds of file whose fields are looked at by rules too; those of the others are looked at as they are read. */
@@ -65,7 +75,7 @@ export interface Source {
   /** Relative to the content folder, with forward slashes. */
   readonly path: string;
   readonly kind: SourceKind;
-  /** The id that the path gives: file name, or the module's folder. */
+  /** The id that the path gives: file name, or the module's folder, which all its releases share. */
   readonly id: string;
   readonly text: string;
   readonly data: Yaml;
@@ -86,6 +96,8 @@ export function blankSource(path: string, kind: SourceKind, id: string): Source 
 
 /** All that was read: the sources that could be, and which other files (pictures) the folder holds. */
 export interface Reading {
+  /** When: RFC 3339 in UTC. */
+  readonly at: string;
   /** False where there is no such folder, or it can't be read. */
   readonly isFolder: boolean;
   readonly sources: readonly Source[];

@@ -14,6 +14,9 @@ const fileKinds: readonly FileKind[] = [
   { kind: "hazard", pattern: /^hazards\/([^/]+)\.md$/ },
   { kind: "module", pattern: /^modules\/([^/]+)\/module\.md$/ },
   { kind: "quiz", pattern: /^modules\/([^/]+)\/quiz\.yaml$/ },
+  { kind: "revisions", pattern: /^modules\/([^/]+)\/revisions\.yaml$/ },
+  { kind: "release", pattern: /^modules\/([^/]+)\/released\/[1-9]\d*-u[\w-]+\.json$/ },
+  { kind: "withdrawals", pattern: /^withdrawals\/([^/]+)\.json$/ },
   { kind: "picture", pattern: /^(.+\.(?:svg|png|jpe?g|webp|gif))$/i },
 ];
 

@@ -22,6 +22,8 @@ export interface ReadOptions {
   readonly wants?: (path: string) => boolean;
   /** What earlier readings of the same folder made of its files; kept up to date. */
   readonly memory?: ReadMemory;
+  /** The day by which what lapses has lapsed. */
+  readonly now?: Date;
 }
 
 /** By path: a text as it was read, with what the file looked like then. */
@@ -33,11 +35,12 @@ export type ReadMemory = Map<string, { readonly file: FoundFile; readonly reader
  */
 export function read(
   folder: string,
-  { wants = () => true, memory = new Map() }: ReadOptions = {},
+  { wants = () => true, memory = new Map(), now = new Date() }: ReadOptions = {},
 ): { reading: Reading; diagnostics: Diagnostic[] } {
   const found = findFiles(folder);
   const { files, faults } = found;
   const reading = {
+    at: now.toISOString(),
     isFolder: !faults.some(({ code }) => code === "no-content"),
     sources: [] as Source[],
     pictures: new Map<string, string>(),
@@ -120,6 +123,7 @@ class TextReader {
   ) {
     this.text = this.decode(join(folder, path));
     if (this.text === undefined) this.source = this.blank();
+    else if (path.endsWith(".json")) this.source = { ...this.blank(), text: this.text };
     else this.source = path.endsWith(".yaml") ? this.ofYaml(this.text) : this.ofMarkdown(this.text);
   }
 

@@ -5,15 +5,18 @@ import type { Diagnostic } from "../model/diagnostic.ts";
 import { modulePath } from "../model/link.ts";
 import type { Module } from "../model/module.ts";
 import type { Programme } from "../model/programme.ts";
+import type { KeptRelease } from "../model/released.ts";
 import { remembered } from "../model/remembered.ts";
 import { blankSource, type Reading, ruledKinds, type Source, type SourceKind } from "../model/source.ts";
 import { begun } from "./handover.ts";
 import { makeModule } from "./make/module.ts";
 import { defaultProgramme, makeProgramme } from "./make/programme.ts";
 import { makeQuiz } from "./make/quiz.ts";
+import { makeRevisions } from "./make/revisions.ts";
 import { makeHazard, makeSubstance, makeTool } from "./make/sheets.ts";
 import { outlinesOf } from "./outlines.ts";
 import { parseWith } from "./parse.ts";
+import { parseKeptRelease, parseWithdrawals } from "./released.ts";
 import { Reporter } from "./reporter.ts";
 import { rules } from "./rules/index.ts";
 import { schemas } from "./schema/index.ts";
@@ -59,6 +62,10 @@ export function parse(reading: Reading): { parsed: Parsed; diagnostics: Diagnost
     tools: all("tool", parseTool),
     substances: all("substance", parseSubstance),
     hazards: all("hazard", parseHazard),
+    revisions: all("revisions", parseRevisions),
+    released: kept(reading.sources, diagnostics),
+    withdrawals: all("withdrawals", parseLists),
+    at: reading.at,
     sources: new Map(reading.sources.map((source) => [source.path, source])),
     pictures: reading.pictures,
   };
@@ -118,6 +125,22 @@ const parseProgramme = through(schemas.programme, (_, data): Programme => makePr
 const parseTool = through(schemas.tool, makeTool);
 const parseSubstance = through(schemas.substance, makeSubstance);
 const parseHazard = through(schemas.hazard, makeHazard);
+
+const parseRevisions = through(schemas.revisions, makeRevisions);
+const parseRelease = parser(parseKeptRelease);
+const parseLists = parser(parseWithdrawals);
+
+/** What is kept of each module, which may be several files. */
+function kept(sources: readonly Source[], diagnostics: Diagnostic[]): Map<string, KeptRelease[]> {
+  const released = new Map<string, KeptRelease[]>();
+  for (const source of sources) {
+    if (source.kind !== "release") continue;
+    const { item, diagnostics: found } = parseRelease(source);
+    diagnostics.push(...found);
+    if (item !== undefined) released.set(source.id, [...(released.get(source.id) ?? []), item]);
+  }
+  return released;
+}
 
 const parseModule = parser((source, reporter): Module | undefined => {
   const data = parseWith(schemas.module, source, source.data, reporter);

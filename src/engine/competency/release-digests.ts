@@ -11,7 +11,7 @@ import type { Digest } from "./release.ts";
 type Hash = Pick<Primitives, "sha256">;
 
 /** Of the quiz, or of what may be seen of it where it is supervised: its key can't be guessed at by way of the digest. */
-export function quizDigest(quiz: Quiz, primitives: Hash): Digest {
+export function digestOfQuiz(quiz: Quiz, primitives: Hash): Digest {
   const seen = quiz.supervised === true ? { ...quiz, questions: quiz.questions.map(withoutKey) } : quiz;
   return digestOf(asJson(seen), primitives);
 }
@@ -24,10 +24,10 @@ export interface PracticeContent {
   readonly titles: readonly (readonly [step: string, title: string])[];
 }
 
-export const practiceDigest = (practice: PracticeContent, primitives: Hash): Digest =>
+export const digestOfPractice = (practice: PracticeContent, primitives: Hash): Digest =>
   digestOf(asJson(practice), primitives);
 
-export const runDigest = (
+export const digestOfRun = (
   run: { readonly precedence: Precedence; readonly procedure: PackedProcedure },
   primitives: Hash,
 ): Digest => digestOf(asJson(run), primitives);
@@ -36,7 +36,7 @@ export const runDigest = (
  * Of what the author wrote of a module: its text, however its lines end, and its quiz. Figures and the sheets that it names are not
  * in it, nor is its list of revisions.
  */
-export const contentDigest = (text: string, quiz: Digest | undefined, primitives: Hash): Digest =>
+export const digestOfContent = (text: string, quiz: Digest | undefined, primitives: Hash): Digest =>
   digestOf({ module: text.replaceAll("\r\n", "\n"), quiz: quiz ?? null }, primitives);
 
 /** Plain data as a file holds it. */

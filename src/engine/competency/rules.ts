@@ -49,7 +49,7 @@ export interface Mentor {
 
 /** Of the whole programme. */
 export interface RecordRules {
-  /** An https address or a tag (RFC 4151) that names the programme for ever; undefined where it keeps no records. */
+  /** An https address or a tag (RFC 4151) that names the programme for ever. */
   readonly identifier: string;
   readonly programme: string;
   /** IANA name; a date means its end there. */

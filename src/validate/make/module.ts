@@ -4,6 +4,7 @@ import type { Module, ModuleFastener, ModulePart, ModuleProcedure, ModuleStep } 
 import type { ChosenPractice } from "../../model/practice.ts";
 import type { Source } from "../../model/source.ts";
 import type { HeldByData, LeftData, ModuleData, PracticeData } from "../schema/module.ts";
+import { makeSignOff } from "./sign-off.ts";
 import { makeProtection } from "./step.ts";
 
 export function makeModule(source: Source, data: ModuleData, steps: readonly ModuleStep[]): Module {
@@ -22,6 +23,7 @@ export function makeModule(source: Source, data: ModuleData, steps: readonly Mod
     asFound: data["as-found"].map(({ check, limit }) => ({ check, limit })),
     asLeft: data["as-left"].map(({ check, limit }) => ({ check, limit })),
     ends: Object.fromEntries(Object.entries(ends).filter(([, text]) => text !== undefined)),
+    signOff: makeSignOff(data["sign-off"]),
     ...makeProtection(data),
     sections: source.sections,
   };

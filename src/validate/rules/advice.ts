@@ -19,7 +19,7 @@ export function adviceRule(
   });
 }
 
-const hasErrors = ({ path }: Module, { diagnostics }: Reporter): boolean =>
+export const hasErrors = ({ path }: Module, { diagnostics }: Reporter): boolean =>
   diagnostics.some(({ file, severity }) => file === path && severity === "error");
 
 /** Where a practice comes from: its own lines, the name of its phase, or its first step. */

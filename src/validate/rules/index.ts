@@ -12,6 +12,7 @@ import { impliedAfter } from "./implied-after.ts";
 import { lateCautions } from "./late-cautions.ts";
 import { links } from "./links.ts";
 import { loops } from "./loops.ts";
+import { mentors } from "./mentors.ts";
 import { messages } from "./messages.ts";
 import { noSteps } from "./no-steps.ts";
 import { oiling } from "./oiling.ts";
@@ -23,6 +24,8 @@ import { precedence } from "./precedence.ts";
 import { quizzes } from "./quizzes.ts";
 import { records } from "./records.ts";
 import { references } from "./references.ts";
+import { reservedIds } from "./reserved-ids.ts";
+import { revisions } from "./revisions.ts";
 import { roomAir } from "./room-air.ts";
 import type { Rule } from "./rule.ts";
 import { signalWords } from "./signal-words.ts";
@@ -34,12 +37,15 @@ import { tray } from "./tray.ts";
 import { unboundSteps } from "./unbound-steps.ts";
 import { used } from "./used.ts";
 import { vapour } from "./vapour.ts";
+import { weakerSignOff } from "./weaker-sign-off.ts";
+import { withdrawals } from "./withdrawals.ts";
 
 /** Every rule, in the order in which it looks; output is sorted by place, so the order matters to the reader of this file only. */
 export const rules: readonly Rule[] = [
   references,
   targets,
   duplicates,
+  reservedIds,
   headings,
   loops,
   acts,
@@ -66,10 +72,14 @@ export const rules: readonly Rule[] = [
   figures,
   links,
   quizzes,
+  mentors,
+  weakerSignOff,
+  withdrawals,
   guessing,
   practiceCannotFail,
   practiceEasy,
   practiceLong,
   unboundSteps,
   impliedAfter,
+  revisions,
 ];

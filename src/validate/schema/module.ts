@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { fastenerKinds } from "../../model/module.ts";
 import { byId, fields, id, ids, text, texts, wholeNumber, writtenQuantity } from "./fields.ts";
+import { moduleSignOff } from "./sign-off.ts";
 import { protection, protectionWords } from "./step.ts";
 
 const countFrom0 = z.int("a whole number").min(0, "a whole number from 0");
@@ -185,6 +186,7 @@ export const module = fields(
     "as-left": z.array(limitCheck).default([]),
     ends: ends.default({}),
     sources: texts.default([]),
+    "sign-off": moduleSignOff.optional(),
     draft: texts.default([]),
     ...protection,
   },
@@ -212,6 +214,7 @@ export const module = fields(
     "as-left": "Checks after the work, with their limits.",
     ends: "What decides how the work ends.",
     sources: "Books and papers that it draws on.",
+    "sign-off": "What a sign-off on it asks for beyond the programme's own rules.",
     draft: "What is still to be written or gone through; check reports each as an error.",
     ...protectionWords,
   },

@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { parseRoom } from "../../engine/workshop/air/room-written.ts";
-import { byId, celsius, fault, fields, minutes, share, text } from "./fields.ts";
+import { byId, celsius, fault, fields, minutes, share, text, wholeNumber } from "./fields.ts";
+import { identifier, timeZone } from "./identifier.ts";
+import { mentor, programmeSignOff } from "./sign-off.ts";
 
 /** In m³. */
 const roomVolume = z.string("a volume such as 60 m³").transform((written, context) => {
@@ -47,6 +49,11 @@ export const programme = fields(
     conditions: byId(condition).optional(),
     emergency: text.optional(),
     room: room.optional(),
+    identifier: identifier.optional(),
+    "time-zone": timeZone.default("UTC"),
+    "sign-off": programmeSignOff.optional(),
+    mentors: z.array(mentor).default([]),
+    "soon-days": wholeNumber.default(60),
   },
   {
     name: "The programme's name, as it stands at the head of every page.",
@@ -60,5 +67,11 @@ export const programme = fields(
     conditions: "What to look for in a machine before work on it, by id.",
     room: "The room in which substances are used indoors.",
     emergency: "What to do and whom to call in an emergency.",
+    identifier:
+      "What names the programme for ever, in records and sign-offs: its https address, or a tag such as tag:workshop.example,2026:bench. Without it no records are kept.",
+    "time-zone": "Where days end, for dates of sign-offs: Europe/London. UTC where nothing is said.",
+    "sign-off": "What a sign-off asks for; a module may ask for more.",
+    mentors: "Who may sign trainees off, with their public keys and what they may sign.",
+    "soon-days": "How many days before a sign-off lapses this is said: 60 where nothing is.",
   },
 );
