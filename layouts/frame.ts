@@ -12,7 +12,7 @@ export interface Frame {
   readonly assets: Assets;
   /** What stands in `<main>`; the page's only `h1` is in it. */
   readonly main: Html;
-  /** Entries of `assets.scripts` that the page needs besides "read". */
+  /** Entries of `assets.scripts` that the page needs, in this order. */
   readonly scripts?: readonly string[];
   readonly description?: string | undefined;
   /** Put into `<script type="application/json" id="page-data">` for the page's scripts. */
@@ -32,10 +32,14 @@ const policy = [
   "form-action 'none'",
 ].join("; ");
 
+const keepsRecords = ({ identifier }: Programme): boolean => identifier !== undefined;
+
 const sections: readonly {
   readonly id: string;
   readonly name: string;
   readonly kinds: readonly Address["kind"][];
+  /** Where not every programme has it. */
+  readonly has?: (programme: Programme) => boolean;
 }[] = [
   {
     id: "modules",
@@ -47,6 +51,7 @@ const sections: readonly {
   { id: "hazards", name: "Hazards", kinds: ["hazard"] },
   { id: "sums", name: "Sums", kinds: [] },
   { id: "search", name: "Search", kinds: [] },
+  { id: "record", name: "My record", kinds: [], has: keepsRecords },
   { id: "about", name: "About", kinds: [] },
 ];
 
@@ -68,9 +73,7 @@ ${footer(page)}
 }
 
 function head({ address, title, programme, assets, scripts = [], description, data }: Frame): Html {
-  const files = ["read", ...scripts]
-    .map((entry) => assets.scripts.get(entry))
-    .filter((file) => file !== undefined);
+  const files = scripts.map((entry) => assets.scripts.get(entry)).filter((file) => file !== undefined);
   const sheets = address.kind === "module" ? [assets.style] : [assets.style, assets.furtherStyle];
   return html`<head>
 <meta charset="utf-8">
@@ -105,7 +108,7 @@ function masthead({ address, programme }: Frame): Html {
 <a class="masthead-name" href="${linkTo(address, { kind: "plain", id: "" })}"${attribute("aria-current", isHome(address) && "page")}>${programme.name}</a>
 <nav class="masthead-nav" aria-label="Main">
 <ul>
-${sections.map((section) => html`<li><a href="${linkTo(address, { kind: "plain", id: section.id })}"${attribute("aria-current", mark(section, address))}>${section.name}</a></li>\n`)}</ul>
+${sections.filter(({ has = () => true }) => has(programme)).map((section) => html`<li><a href="${linkTo(address, { kind: "plain", id: section.id })}"${attribute("aria-current", mark(section, address))}>${section.name}</a></li>\n`)}</ul>
 </nav>
 </header>`;
 }

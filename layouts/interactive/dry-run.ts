@@ -14,6 +14,7 @@ import { html } from "../html.ts";
 import { counted } from "../words.ts";
 import { taskHead } from "./head.ts";
 import { paperSteps } from "./paper-steps.ts";
+import { recordedRun, scriptsOf } from "./recorded.ts";
 
 /** For a module with steps. */
 export function dryRunPage(view: ModuleView, book: Book): string {
@@ -25,7 +26,7 @@ export function dryRunPage(view: ModuleView, book: Book): string {
     title: `Dry run: ${module.title}`,
     programme: book.site.programme,
     assets: book.assets,
-    scripts: ["dry-run"],
+    scripts: scriptsOf(book.site.programme, "dry-run"),
     description: `Perform “${module.title}” on paper, choosing what comes next.`,
     data,
     main: html`<div class="sheet task dry-run">
@@ -42,13 +43,16 @@ ${paperSteps(shuffledTitles(data))}</div>
 function dryRunData({ module }: ModuleView, book: Book, from: Address): DryRunData {
   const { steps } = module.procedure;
   const hazards = byGravity(hazardsOf(steps, book));
+  const precedence = performingPrecedence(module.procedure);
+  const procedure = packProcedure(module.procedure);
   return {
     module: module.id,
     revision: module.revision,
     steps: steps.map((step) => runStep(step, hazards, from, module.id)),
     hazards: hazards.map((hazard) => runHazard(hazard, from)),
-    precedence: performingPrecedence(module.procedure),
-    procedure: packProcedure(module.procedure),
+    precedence,
+    procedure,
+    record: recordedRun({ precedence, procedure }, book.site.programme, from),
   };
 }
 

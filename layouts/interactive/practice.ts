@@ -1,6 +1,7 @@
 /** The practice page: the steps of a job, to be put in an order that works. */
 import type { Address } from "../../src/model/address.ts";
 import type { NamedStep, PracticeData, PracticeTask } from "../../src/model/page-data.ts";
+import type { Programme } from "../../src/model/programme.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
 import { frame } from "../frame.ts";
@@ -8,18 +9,19 @@ import { type Html, html } from "../html.ts";
 import { counted } from "../words.ts";
 import { taskHead } from "./head.ts";
 import { paperSteps } from "./paper-steps.ts";
+import { practiceDigest, recordedOn, scriptsOf } from "./recorded.ts";
 
 export function practicePage(view: ModuleView, book: Book): string {
   const { module } = view;
   const from: Address = { kind: "practice", id: module.id };
   const { programme } = book.site;
-  const data = practiceData(view);
+  const data = practiceData(view, programme, from);
   return frame({
     address: from,
     title: `Practice: ${module.title}`,
     programme,
     assets: book.assets,
-    scripts: ["practice"],
+    scripts: scriptsOf(programme, "practice"),
     description: `Put the steps of “${module.title}” in order.`,
     data,
     main: html`<div class="sheet task practice">
@@ -30,20 +32,25 @@ ${choice(data.practices)}${data.practices.map((task) => section(task, programme.
   });
 }
 
-function practiceData({ module, practices, swaps }: ModuleView): PracticeData {
+function practiceData(view: ModuleView, programme: Programme, from: Address): PracticeData {
+  const { module, practices, swaps } = view;
   const titles = new Map(module.procedure.steps.map(({ id, title }) => [id, title]));
   const named = (step: string): NamedStep => ({ id: step, title: titles.get(step) ?? step });
   return {
     module: module.id,
     revision: module.revision,
-    practices: practices.map(({ id, title, graph, mixedIn }) => ({
-      id,
-      title,
-      steps: graph.steps.map(named),
-      mixedIn: mixedIn.map(named),
-      precedence: graph,
-      swaps: swaps.filter(({ first, then }) => [first, then].every((step) => graph.steps.includes(step))),
-    })),
+    record: recordedOn(programme, from),
+    practices: practices.map((practice) => {
+      const { id, title, graph, mixedIn } = practice;
+      return {
+        ...{ id, title },
+        steps: graph.steps.map(named),
+        mixedIn: mixedIn.map(named),
+        precedence: graph,
+        swaps: swaps.filter(({ first, then }) => [first, then].every((step) => graph.steps.includes(step))),
+        digest: practiceDigest(practice, module, programme),
+      };
+    }),
   };
 }
 

@@ -9,6 +9,7 @@ import { afterWork, afterWorkName } from "../components/after-work.ts";
 import { atAGlance } from "../components/at-a-glance.ts";
 import { beforeWork } from "../components/before-work.ts";
 import { contents, type PartOfPage } from "../components/contents.ts";
+import { notePlace, noteScripts } from "../components/note-place.ts";
 import { orderOfWork } from "../components/order-of-work.ts";
 import { fasteners, parts } from "../components/parts-list.ts";
 import { plainSection } from "../components/plain-section.ts";
@@ -30,10 +31,11 @@ export function modulePage(view: ModuleView, book: Book): string {
     title: module.title,
     programme: book.site.programme,
     assets: book.assets,
+    scripts: noteScripts(book),
     description: module.summary,
     main: html`<div class="sheet">
 ${titleBlock(module, book.site.programme, view.steps.length > 0 ? "Operation sheet" : "Bench knowledge")}
-${body(view, book, from)}</div>`,
+${body(view, book, from)}${notePlace({ kind: "read", ...module }, book, from)}</div>`,
   });
 }
 

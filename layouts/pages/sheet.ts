@@ -4,6 +4,7 @@ import { anchorOf } from "../../src/model/link.ts";
 import type { Sheet } from "../../src/model/sheet.ts";
 import type { SheetView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
+import { notePlace, noteScripts } from "../components/note-place.ts";
 import { plainSection } from "../components/plain-section.ts";
 import { safetyMessage } from "../components/safety-message.ts";
 import { sheetHead } from "../components/sheet-head.ts";
@@ -21,10 +22,11 @@ export function sheetPage(view: SheetView, book: Book): string {
     title: sheet.title,
     programme: book.site.programme,
     assets: book.assets,
+    scripts: sheet.kind === "hazard" ? noteScripts(book) : [],
     description: sheet.summary,
     main: html`<div class="sheet">
 ${sheetHead(sheet)}<div class="sheet-text">
-${facts(sheet, book, from)}${sheet.sections.map((section) => plainSection(section, anchorOf(section), sheet.path, book, from))}</div>
+${facts(sheet, book, from)}${sheet.sections.map((section) => plainSection(section, anchorOf(section), sheet.path, book, from))}${sheet.kind === "hazard" ? notePlace({ kind: "hazard", id: sheet.id }, book, from) : undefined}</div>
 ${usedBy(view, sheet.kind === "hazard" ? "Met in" : "Used in", from)}</div>`,
   });
 }

@@ -7,6 +7,7 @@ import { element } from "./page/element.ts";
 import { storeAt } from "./page/store.ts";
 import { chooseAmong } from "./practice/choice.ts";
 import { Task } from "./practice/task.ts";
+import { recordedLine } from "./record/recorded-line.ts";
 
 const sections = [...document.querySelectorAll<HTMLElement>("[data-practice]")];
 const links = [...document.querySelectorAll<HTMLAnchorElement>(".choice a")];
@@ -22,11 +23,25 @@ function start(section: HTMLElement, task: PracticeTask, data: PracticeData, ann
     graph,
     announce,
     store: storeAt(`practice:${data.module}@${data.revision}:${task.id}`),
+    putRight: (given) => putRight(task, data, given),
     changed: ({ right }) => {
       mark.textContent = right ? " (put right)" : "";
     },
   });
   section.replaceChildren(section.querySelector("h2")!, ...view.parts());
+}
+
+function putRight(
+  { id, digest }: PracticeTask,
+  { module, revision, record }: PracticeData,
+  given: readonly string[],
+): HTMLElement | undefined {
+  if (digest === undefined) return undefined;
+  const claimed = { right: true };
+  return recordedLine(record, {
+    kind: "practice",
+    ...{ module, revision, graph: digest, practice: id, given, claimed },
+  });
 }
 
 const data = pageData<PracticeData>();

@@ -6,10 +6,17 @@ import { storeAt } from "./page/store.ts";
 import { Attempt } from "./quiz/attempt.ts";
 import { fingerprint } from "./quiz/fingerprint.ts";
 import { QuizView } from "./quiz/quiz-view.ts";
+import { seedsByLot } from "./quiz/seeds.ts";
+import { SittingRecord } from "./quiz/sitting-record.ts";
+import { recorderHere } from "./record/recorder-global.ts";
 
 const data = pageData<QuizData>();
 const form = document.querySelector<HTMLFormElement>("form.quiz");
-if (data !== undefined && form !== null && data.items.length > 0) {
+if (data !== undefined && form !== null && data.items.length > 0) void begin(data, form);
+
+/** With a record, the paper can be drawn only when its owner is known. */
+async function begin(data: QuizData, form: HTMLFormElement): Promise<void> {
+  const record = await recordOf(data);
   new QuizView({
     form,
     data,
@@ -17,10 +24,18 @@ if (data !== undefined && form !== null && data.items.length > 0) {
       data,
       store: storeAt(`quiz:${data.module}@${data.revision}`),
       fingerprint: fingerprint(JSON.stringify([data.items, data.paper])),
+      seeds: record?.seeds(seedsByLot) ?? seedsByLot,
     }),
+    record,
     announce: announcer(),
     pageStore: storeAt(`quiz-page:${data.module}`),
     now: () => Date.now(),
   });
   scriptIsHere();
+}
+
+async function recordOf({ record, ...data }: QuizData): Promise<SittingRecord | undefined> {
+  const open = recorderHere();
+  if (record === undefined || open === undefined) return undefined;
+  return SittingRecord.open(await open(record.programme), { ...data, record });
 }

@@ -5,7 +5,16 @@ import * as esbuild from "esbuild";
 import type { Assets } from "../model/site.ts";
 
 /** Scripts, each for the pages of one kind; `<browserDir>/<entry>.ts`. */
-export const entries = ["bench", "practice", "dry-run", "quiz", "search", "sums"] as const;
+export const entries = [
+  "bench",
+  "practice",
+  "dry-run",
+  "quiz",
+  "search",
+  "sums",
+  "read",
+  "recorder",
+] as const;
 
 export interface BundleOptions {
   /** The folder of the built site. */

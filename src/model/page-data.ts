@@ -1,4 +1,5 @@
 /** What a page hands to its script, as the JSON of its data block. */
+import type { Digest } from "../engine/competency/release.ts";
 import type { PackedProcedure } from "../engine/procedure/packed.ts";
 import type { Precedence } from "../engine/procedure/precedence.ts";
 import type { Swap } from "../engine/procedure/swaps.ts";
@@ -12,6 +13,14 @@ import type { SignalWord } from "./sheet.ts";
 export interface Kept {
   readonly module: string;
   readonly revision: number;
+}
+
+/** Of a page whose doings go into the record, where the programme keeps records. */
+export interface Recorded {
+  /** The programme's identifier. */
+  readonly programme: string;
+  /** The way to "My record". */
+  readonly href: string;
 }
 
 /** A step by id and title. */
@@ -30,9 +39,12 @@ export interface PracticeTask {
   readonly precedence: Precedence;
   /** Pairs of its steps that the author lets change places. */
   readonly swaps: readonly Swap[];
+  /** By which the record names it; undefined where no records are kept. */
+  readonly digest: Digest | undefined;
 }
 
 export interface PracticeData extends Kept {
+  readonly record: Recorded | undefined;
   readonly practices: readonly PracticeTask[];
 }
 
@@ -54,6 +66,7 @@ export interface DryRunHazard {
 }
 
 export interface DryRunData extends Kept {
+  readonly record: (Recorded & { readonly digest: Digest }) | undefined;
   /** In the written order. */
   readonly steps: readonly DryRunStep[];
   /** Those that steps name. */
@@ -74,6 +87,7 @@ export interface QuizItem {
 }
 
 export interface QuizData extends Kept {
+  readonly record: (Recorded & { readonly digest: Digest }) | undefined;
   readonly pass: number;
   readonly paper: Paper | undefined;
   /** The page takes answers and marks nothing: its questions come without their key. */
@@ -84,6 +98,13 @@ export interface QuizData extends Kept {
 }
 
 export type BenchData = Kept;
+
+export interface RecordPageData {
+  /** The programme's identifier. */
+  readonly programme: string;
+  /** The way from the page to the root of the site. */
+  readonly root: string;
+}
 
 export interface SearchPageData {
   /** The way from the page to the root of the site. */

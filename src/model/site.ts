@@ -115,6 +115,6 @@ export interface Assets {
   readonly style: string;
   /** Besides `style`, for all pages but operation sheets. */
   readonly furtherStyle: string;
-  /** By entry: "read", "bench", "practice", "dry-run", "quiz", "search". */
+  /** By entry: "read", "recorder", "bench", "practice", "dry-run", "quiz", "search", "sums". */
   readonly scripts: ReadonlyMap<string, string>;
 }

@@ -18,6 +18,8 @@ export interface RunViewOptions {
   readonly data: DryRunData;
   readonly run: Run;
   readonly announce: Announce;
+  /** The last step was done; gives what the page is to say of it. */
+  readonly finished: () => HTMLElement | undefined;
 }
 
 export class RunView {
@@ -111,6 +113,8 @@ export class RunView {
     const next = this.#slips.takeOut(step);
     if (next === undefined) {
       this.#show();
+      const kept = this.#options.finished();
+      if (kept !== undefined) this.#told.append(kept);
       this.#goToTold();
       return;
     }

@@ -35,6 +35,11 @@ export class Run {
     this.#keep({});
   }
 
+  /** All steps tried, in order. */
+  tried(): string[] {
+    return this.#kept.tries.map(({ step }) => step);
+  }
+
   /** In the order in which they were done. */
   done(): string[] {
     return doneIn(this.#kept.tries);

@@ -21,6 +21,8 @@ export interface TaskOptions {
   readonly announce: Announce;
   /** The attempt has changed. */
   readonly changed: (attempt: Attempt) => void;
+  /** It was put right without being shown; gives what the page is to say of it. */
+  readonly putRight: (given: readonly string[]) => HTMLElement | undefined;
 }
 
 export class Task {
@@ -85,12 +87,14 @@ export class Task {
     const { graph, task } = this.#options;
     const given = this.#list.order();
     const answer = explainOrder(graph, given, this.#title);
+    const wasRight = this.#attempt.right;
     this.#keep({ right: answer.valid && !this.#attempt.shown });
     const written = task.steps.map(({ id }) => id);
     const verdict = verdictOn(answer, given, written, this.#title, task.swaps);
     const view = verdictView(verdict, answer.valid);
     if (!answer.valid) view.append(button("Show me", () => this.#showMe(answer)));
-    this.#verdict.replaceChildren(view);
+    const kept = this.#attempt.right && !wasRight ? this.#options.putRight(given) : undefined;
+    this.#verdict.replaceChildren(view, ...(kept === undefined ? [] : [kept]));
     goTo(view.querySelector("h3")!);
   }
 

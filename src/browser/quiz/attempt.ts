@@ -7,8 +7,8 @@ import { type Mark, type QuizScore, scoreQuiz } from "../../engine/quiz/score.ts
 import type { SittingFile } from "../../engine/quiz/sitting-file.ts";
 import { namedAnswer } from "../../engine/quiz/without-key.ts";
 import type { QuizData } from "../../model/page-data.ts";
-import { newSeed } from "../page/seed.ts";
 import type { Store } from "../page/store.ts";
+import type { Seeds } from "./seeds.ts";
 import { keepSitting, newSitting, readSitting, type Sitting } from "./sitting.ts";
 
 export interface AttemptOptions {
@@ -16,6 +16,7 @@ export interface AttemptOptions {
   readonly store: Store;
   /** Tells this quiz from what it was before it was changed. */
   readonly fingerprint: string;
+  readonly seeds: Seeds;
 }
 
 export class Attempt {
@@ -25,11 +26,16 @@ export class Attempt {
   #paper: Quiz;
 
   constructor(options: AttemptOptions) {
-    const { data, store, fingerprint } = options;
+    const { data, store, fingerprint, seeds } = options;
     const { pass, paper, supervised, items } = data;
     this.#options = options;
     this.#pool = { pass, paper, supervised, questions: items.map(({ question }) => question) };
-    this.#sitting = readSitting(store.load(), fingerprint) ?? newSitting(1, newSeed());
+    const kept = readSitting(store.load(), fingerprint);
+    const number = seeds.next(1);
+    this.#sitting =
+      kept !== undefined && seeds.fits(kept)
+        ? kept
+        : newSitting(number, seeds.seedOf(number), kept?.preferred, kept?.earlier);
     this.#paper = this.#draw();
     this.#keep({});
   }
@@ -105,7 +111,9 @@ export class Attempt {
   again(): void {
     const all = [...this.#sitting.earlier, this.#past()];
     const preferred = [...preferredAfter(this.#pool, all)];
-    this.#keep(newSitting(this.#sitting.number + 1, newSeed(), preferred, all));
+    const { seeds } = this.#options;
+    const number = seeds.next(this.#sitting.number + 1);
+    this.#keep(newSitting(number, seeds.seedOf(number), preferred, all));
     this.#paper = this.#draw();
   }
 

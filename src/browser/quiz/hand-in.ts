@@ -1,6 +1,7 @@
 /** The answers of a supervised sitting, as a file for the mentor. */
 import { type SittingFile, writeSitting } from "../../engine/quiz/sitting-file.ts";
 import { button, element } from "../page/element.ts";
+import { saveFile } from "../page/save-file.ts";
 
 /** Offers the file for download. It never leaves the device otherwise. */
 export function handInView(sitting: SittingFile, number: number, again: HTMLElement): HTMLElement {
@@ -13,15 +14,8 @@ export function handInView(sitting: SittingFile, number: number, again: HTMLElem
     element(
       "div",
       { class: "actions" },
-      button("Save the file", () => save(name, writeSitting(sitting))),
+      button("Save the file", () => saveFile(name, writeSitting(sitting))),
       again,
     ),
   );
-}
-
-function save(name: string, text: string): void {
-  const href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  const link = element("a", { href, download: name });
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(href), 1000);
 }

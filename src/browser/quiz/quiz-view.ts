@@ -4,6 +4,7 @@ import type { Announce } from "../page/announcer.ts";
 import { button, element, goTo } from "../page/element.ts";
 import type { Store } from "../page/store.ts";
 import { counted, sentence } from "../page/words.ts";
+import { keptLine } from "../record/kept-line.ts";
 import type { Attempt } from "./attempt.ts";
 import { handInView } from "./hand-in.ts";
 import { Pager } from "./pager.ts";
@@ -11,11 +12,14 @@ import { paperNumber } from "./paper-number.ts";
 import { QuestionView } from "./question-view.ts";
 import { resultView } from "./result-view.ts";
 import { sitAgainAt, whenWords } from "./sit-again.ts";
+import type { SittingRecord } from "./sitting-record.ts";
 
 export interface QuizOptions {
   readonly form: HTMLFormElement;
   readonly data: QuizData;
   readonly attempt: Attempt;
+  /** Undefined where no record is kept. */
+  readonly record: SittingRecord | undefined;
   readonly announce: Announce;
   /** Keeps how the page is shown. */
   readonly pageStore: Store;
@@ -32,6 +36,8 @@ export class QuizView {
   readonly #warning: HTMLElement;
   readonly #checkButton: HTMLButtonElement;
   readonly #againPlace = element("span");
+  /** Of the sitting that has just come to its end, until it is in the record. */
+  #adding: Promise<void> | undefined;
 
   constructor(options: QuizOptions) {
     const { form, data, attempt } = options;
@@ -135,6 +141,7 @@ export class QuizView {
   #close(views: readonly QuestionView[]): void {
     const ids = views.map(({ question }) => question.id);
     this.#attempt.close(ids, this.#options.now());
+    this.#adding = this.#attempt.isOver() ? this.#options.record?.add(this.#attempt) : undefined;
     this.#tell(new Set(ids));
   }
 
@@ -146,7 +153,7 @@ export class QuizView {
     }
     this.#warning.hidden = true;
     const over = this.#attempt.isOver();
-    this.#result.replaceChildren(...(over ? [this.#resultView()] : []));
+    this.#result.replaceChildren(...(over ? [this.#resultView(), ...this.#keptLine()] : []));
     this.#number.replaceChildren(...(over || !supervised ? [] : [this.#numberField()]));
     this.#checkButton.hidden = over;
     this.#againPlace.replaceChildren(...(over ? [this.#again()] : []));
@@ -173,6 +180,13 @@ export class QuizView {
       toGoOver: this.#attempt.toGoOver(),
       again: this.#again(),
     });
+  }
+
+  /** What the record has of this sitting. */
+  #keptLine(): HTMLElement[] {
+    const { record, data } = this.#options;
+    if (record === undefined || data.record === undefined) return [];
+    return [keptLine({ own: record.own, href: data.record.href, adding: this.#adding })];
   }
 
   /** The button to sit again, or from when that may be. */
