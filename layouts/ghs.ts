@@ -86,7 +86,7 @@ export const precautionTexts: ReadonlyMap<string, string> = new Map([
   ["P304", "IF INHALED:"],
   ["P305", "IF IN EYES:"],
   ["P316", "Get emergency medical help immediately."],
-  ["P317", "Get emergency medical help."],
+  ["P317", "Get medical help."],
   ["P331", "Do NOT induce vomiting."],
   ["P337", "If eye irritation persists:"],
   ["P338", "Remove contact lenses, if present and easy to do. Continue rinsing."],

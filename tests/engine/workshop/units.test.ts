@@ -1,35 +1,8 @@
-import { describe, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { convert, parseQuantity, type Quantity } from "../../../src/engine/workshop/quantity.ts";
 import { findUnit, foldUnit } from "../../../src/engine/workshop/unit-names.ts";
 import { baseUnits, dimensions, unitsOf } from "../../../src/engine/workshop/units.ts";
-import { expectNear, figure, readTable } from "./table.ts";
-
-/** The names of NIST SP 811 as a workshop writes them. */
-const written = new Map([
-  ["pound-force inch (lbf.in)", "lbf.in"],
-  ["pound-force foot (lbf.ft)", "lbf.ft"],
-  ["ounce (avdp)-force inch (ozf.in)", "ozf.in"],
-  ["kilogram-force meter (kgf.m)", "kgf.m"],
-  ["kilogram-force centimetre (kgf.cm)", "kgf.cm"],
-  ["pound-force (lbf)", "lbf"],
-  ["ounce-force (ozf)", "ozf"],
-  ["kilogram-force (kgf)", "kgf"],
-  ["inch (in)", "in"],
-  ["mil / thou (0.001 in)", "mil"],
-  ["foot (ft)", "ft"],
-  ["pound-force per square inch (psi)", "psi"],
-  ["kgf/mm2", "kgf/mm2"],
-  ["fluid ounce (US)", "fl oz (US)"],
-  ["fluid ounce [Imperial (UK)]", "fl oz (UK)"],
-  ["pint (US liquid)", "US pint"],
-  ["gallon (US)", "gal (US)"],
-  ["gallon [Imperial]", "imp gallon"],
-  ["cubic foot per minute (cfm)", "cfm"],
-  ["cubic foot", "cubic foot"],
-  ["pound (avdp)", "pound"],
-  ["ounce (avdp)", "ounce"],
-  ["mmHg (conventional)", "mmHg"],
-]);
+import { expectNear } from "./table.ts";
 
 function read(text: string): Quantity {
   const result = parseQuantity(text);
@@ -42,34 +15,6 @@ function inUnit(quantity: Quantity, unit: string): number {
   if (!result.ok) throw new Error(`${unit}: ${JSON.stringify(result.problem)}`);
   return result.value.amount;
 }
-
-describe("NIST SP 811 (2008), Appendix B", () => {
-  const rows = readTable("units_nist_sp811.csv");
-  const factors = rows.filter((row) => !row.get("unit")!.endsWith("degF"));
-  const temperatures = rows.filter((row) => row.get("unit")!.endsWith("degF"));
-
-  test("every row is looked at", () => {
-    expect(rows).toHaveLength(30);
-    expect(factors.map((row) => row.get("unit"))).toEqual([...written.keys()]);
-    expect(temperatures).toHaveLength(7);
-  });
-
-  test.each(factors.map((row) => [row.get("unit")!, row] as const))("%s", (name, row) => {
-    const one = read(`1 ${written.get(name)}`);
-    expect(baseUnits[one.dimension].replace("·", ".").replace("³", "3")).toBe(row.get("SI"));
-    // Printed to 12 figures.
-    expectNear(one.base, figure(row, "exact_factor"), 5e-12, "exact");
-    // Printed to 7 figures.
-    const printed = Number(/[\d.]+E[+-]\d+/.exec(row.get("sp811_factor")!)![0]);
-    expectNear(one.base, printed, 5e-7, "as printed");
-  });
-
-  test.each(temperatures.map((row) => [row.get("unit")!, row] as const))("%s", (name, row) => {
-    // Printed to 15 figures.
-    expect(read(name.replace("degF", "°F")).base).toBeCloseTo(figure(row, "exact_factor"), 12);
-    expect(inUnit(read(name), "°C")).toBeCloseTo(figure(row, "exact_factor"), 12);
-  });
-});
 
 test.each([
   // Definitions: 1 lb = 0.45359237 kg, g = 9.80665 m/s², 1 in = 25.4 mm, 1 US gal = 231 in³, 1 imp gal = 4.54609 L.
