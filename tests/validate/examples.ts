@@ -2,6 +2,7 @@
 import type { Code } from "../../src/model/codes.ts";
 import { changed, type Files, withFile, withoutFile } from "../support/content-folder.ts";
 import { twoModules } from "../support/two-modules.ts";
+import { recordExamples } from "./record-examples.ts";
 
 export interface Example {
   readonly code: Code;
@@ -924,6 +925,7 @@ export const examples: readonly Example[] = [
     "several",
   ),
   inQuiz("quiz-guessable", "questions:\n  - id: first", "pass: 10 %\nquestions:\n  - id: first", "questions"),
+  ...recordExamples,
   whole("quiz-without-module", "modules/other/quiz.yaml", "questions: []\n"),
 ];
 

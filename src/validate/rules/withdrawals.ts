@@ -1,7 +1,11 @@
 /** Lists of withdrawals: one of each mentor, signed with the key that is listed, in date. */
+import { statusListContexts } from "../../engine/competency/contexts.ts";
+import { textAt } from "../../engine/competency/fields.ts";
+import { readInstant } from "../../engine/competency/instant.ts";
 import type { JsonObject } from "../../engine/competency/json.ts";
 import { portable } from "../../engine/competency/libraries.ts";
 import { checkProof } from "../../engine/competency/proof.ts";
+import { issuerOf } from "../../engine/competency/read-proof.ts";
 import type { Code } from "../../model/codes.ts";
 import type { Content } from "../../model/content.ts";
 import type { Withdrawals } from "../../model/released.ts";
@@ -42,7 +46,7 @@ function faultOf({ mentor, list }: Withdrawals, content: Content): { code: Code;
   }
   const unsigned = unsignedBecause(list);
   if (unsigned !== undefined) return { code: "withdrawals-unsigned", found: unsigned.replace(/\.$/, "") };
-  const [issuer, wanted] = [idOf(list.issuer), `${identifier}/withdrawals/${known.key}`];
+  const [issuer, wanted] = [issuerOf(list), `${identifier}/withdrawals/${known.key}`];
   if (issuer !== known.key)
     return {
       code: "withdrawals-key",
@@ -50,14 +54,12 @@ function faultOf({ mentor, list }: Withdrawals, content: Content): { code: Code;
     };
   if (list.id !== wanted)
     return { code: "withdrawals-key", found: `it is the list ${list.id}, not ${wanted}` };
-  if (typeof list.validUntil === "string" && list.validUntil >= content.at) return undefined;
-  return { code: "withdrawals-expired", found: `it was good until ${list.validUntil}` };
+  const until = textAt(list, "validUntil") ?? "no day";
+  if ((readInstant(until) ?? 0) >= Date.parse(content.at)) return undefined;
+  return { code: "withdrawals-expired", found: `it was good until ${until}` };
 }
-
-const idOf = (issuer: unknown): unknown =>
-  typeof issuer === "object" && issuer !== null ? (issuer as JsonObject).id : issuer;
 
 /** Signatures take milliseconds, and lists seldom change. */
 const unsignedBecause = remembered(
-  (list: JsonObject): string | undefined => checkProof(list, portable)?.message,
+  (list: JsonObject): string | undefined => checkProof(list, portable, statusListContexts)?.message,
 );

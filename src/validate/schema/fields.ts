@@ -1,5 +1,6 @@
 /** The building blocks of the schemas: text, ids, lists, maps by id, and quantities in words. */
 import { z } from "zod";
+import { isDate } from "../../engine/competency/calendar.ts";
 import { isDigest } from "../../engine/competency/digest.ts";
 import { parseQuantity } from "../../engine/workshop/quantity.ts";
 
@@ -20,11 +21,6 @@ export const wholeNumber = z.int("a whole number").min(1, "a whole number from 1
 export const date = z.string("a date such as 2026-11-20").superRefine((written, context) => {
   if (!isDate(written)) context.addIssue("a date such as 2026-11-20");
 });
-
-function isDate(written: string): boolean {
-  const at = /^\d{4}-\d{2}-\d{2}$/.test(written) ? new Date(`${written}T00:00:00Z`) : undefined;
-  return at !== undefined && !Number.isNaN(at.getTime()) && at.toISOString().startsWith(written);
-}
 
 const digestWords = "a digest such as uEi and 43 more letters, digits, - and _";
 
