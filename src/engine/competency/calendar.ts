@@ -75,7 +75,7 @@ export const endOfMonths = (from: number, months: number, timeZone: string): str
   writeInstant(endOfDay(addMonths(dayOf(from, timeZone), months), timeZone));
 
 /** A second, because many write the end of a day as 23:59:59. */
-const grace = 1000;
+export const grace = 1000;
 
 /** The last day that something holds which is valid until an instant (ms): the last whose end it reaches. */
 export const lastDay = (until: number, timeZone: string): string =>

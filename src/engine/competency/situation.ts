@@ -1,0 +1,56 @@
+/** What a record is judged by: rules, releases, lists of withdrawals, and a date. */
+import { endOfDay, grace } from "./calendar.ts";
+import { grouped } from "./grouped.ts";
+import type { Releases } from "./releases.ts";
+import type { Mentor, RecordRules } from "./rules.ts";
+
+/** A mentor's list of withdrawals, whose signature has been checked. */
+export interface StatusList {
+  /** did:key of who signed it. */
+  readonly issuer: string;
+  readonly id: string;
+  /** Undefined beyond the end of the list. */
+  isSet(index: number): boolean | undefined;
+  /** RFC 3339; undefined where it does not expire. */
+  readonly validUntil: string | undefined;
+}
+
+export interface SituationInput {
+  readonly rules: RecordRules;
+  readonly releases: Releases;
+  /** Of all mentors, from the programme, and any that the record has kept: what one of them withdraws stays withdrawn. */
+  readonly statuses: readonly StatusList[];
+  /** YYYY-MM-DD: a date means its end in the programme's time zone. */
+  readonly on: string;
+  /** The date on which lists must not have expired: for looking ahead, today. `on` where nothing is said. */
+  readonly listsOn?: string | undefined;
+}
+
+export interface Situation {
+  readonly rules: RecordRules;
+  readonly releases: Releases;
+  readonly on: string;
+  /** ms since 1970: what happened at or after it is not known yet. */
+  readonly end: number;
+  /** The same of `listsOn`. */
+  readonly listsEnd: number;
+  /** By key; who was called again has several rows. */
+  readonly mentors: ReadonlyMap<string, readonly Mentor[]>;
+  readonly lists: ReadonlyMap<string, readonly StatusList[]>;
+}
+
+/** One for as many records as there are. Throws a RangeError for a date or a time zone that there is not. */
+export function situationOf({ rules, releases, statuses, on, listsOn = on }: SituationInput): Situation {
+  return {
+    rules,
+    releases,
+    on,
+    end: endOfDay(on, rules.timeZone),
+    listsEnd: endOfDay(listsOn, rules.timeZone),
+    mentors: grouped(rules.mentors, ({ key }) => key),
+    lists: grouped(statuses, ({ issuer }) => issuer),
+  };
+}
+
+/** Whether something that is valid until an instant (ms) is over at the end of a day (ms). */
+export const isOver = (until: number, end: number): boolean => until + grace < end;
