@@ -3,9 +3,7 @@ import { drawPaper, type PastSitting, preferredAfter } from "../quiz/paper.ts";
 import type { Quiz } from "../quiz/quiz.ts";
 import { scoreQuiz } from "../quiz/score.ts";
 import type { QuizEvent, RecordEvent } from "./event.ts";
-import { paperSeed } from "./events.ts";
 import { grouped } from "./grouped.ts";
-import type { Primitives } from "./primitives.ts";
 import { problem } from "./problem.ts";
 import type { RecordProblem } from "./problems.ts";
 import type { Digest } from "./release.ts";
@@ -23,18 +21,17 @@ export interface NextSitting {
   readonly preferred: readonly string[];
 }
 
-/** What the next sitting of a quiz that is not supervised must be, from those in the record. */
+/** What the next sitting of a quiz that is not supervised must be, from those in the record; `seedOf` is the owner's `paperSeed`. */
 export function nextSitting(
   events: readonly RecordEvent[],
-  of: { readonly owner: string; readonly digest: Digest; readonly quiz: Quiz },
-  primitives: Pick<Primitives, "sha256">,
+  of: { readonly digest: Digest; readonly quiz: Quiz; seedOf(attempt: number): string },
 ): NextSitting {
   const sittings = sittingsOf(events, of.digest);
   const attempt = (sittings.at(-1)?.attempt ?? 0) + 1;
   const past = sittings.map((event) => pastOf(event, of.quiz));
   return {
     attempt,
-    seed: paperSeed(of.owner, of.digest, attempt, primitives),
+    seed: of.seedOf(attempt),
     preferred: [...preferredAfter(of.quiz, past)],
   };
 }

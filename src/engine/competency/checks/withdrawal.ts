@@ -1,7 +1,7 @@
 import { statusListId } from "../credential.ts";
 import { readInstant } from "../instant.ts";
 import { problem } from "../problem.ts";
-import { isOver, type Situation, type StatusList } from "../situation.ts";
+import { isOver, type Situation, type WithdrawalList } from "../situation.ts";
 import type { SignedStatement } from "../statements.ts";
 import type { Check } from "./check.ts";
 import { called } from "./words.ts";
@@ -11,34 +11,27 @@ const listsOf = ({ lists, rules }: Situation, { statement: { issuer } }: SignedS
 
 /** What any list has withdrawn stays withdrawn, so that an older list handed in beside it takes nothing back. */
 export const withdrawn: Check = (signed, situation) =>
-  listsOf(situation, signed).some((list) => list.isSet(signed.statement.statusIndex) === true)
+  listsOf(situation, signed).some((list) => list.isSet(signed.statement.statusIndex))
     ? problem(
         "withdrawn",
         `${called(signed)} was withdrawn: the mentor's list of withdrawals names it. It no longer counts; ask the mentor why, and what to do.`,
       )
     : undefined;
 
-/** Only a list in date that has this place can say that it is not withdrawn. */
+/** Only a list in date can say that it is not withdrawn. */
 export const statusList: Check = (signed, situation) => {
   const lists = listsOf(situation, signed);
-  if (lists.some((list) => isInDate(list, situation) && hasPlace(list, signed))) return undefined;
-  return problem("status-list", `${called(signed)} can't be confirmed: ${whyNot(lists, signed)}`);
+  if (lists.some((list) => isInDate(list, situation))) return undefined;
+  return problem("status-list", `${called(signed)} can't be confirmed: ${whyNot(lists.at(-1))}`);
 };
 
-function isInDate({ validUntil }: StatusList, { listsEnd }: Situation): boolean {
-  if (validUntil === undefined) return true;
+function isInDate({ validUntil }: WithdrawalList, { listsEnd }: Situation): boolean {
   const until = readInstant(validUntil);
   return until !== undefined && !isOver(until, listsEnd);
 }
 
-const hasPlace = (list: StatusList, { statement }: SignedStatement): boolean =>
-  list.isSet(statement.statusIndex) !== undefined;
-
-function whyNot(lists: readonly StatusList[], signed: SignedStatement): string {
-  const [list] = lists;
+function whyNot(list: WithdrawalList | undefined): string {
   if (list === undefined)
     return "there is no list of what its mentor has withdrawn. Expected the programme to publish one with its site: look there again, or ask the coordinator to make it (record withdraw).";
-  if (!hasPlace(list, signed))
-    return `it stands at place ${signed.statement.statusIndex} of its mentor's list of withdrawals, which is not that long. Ask the mentor to sign again.`;
-  return `the list of what its mentor has withdrawn ran out at ${list.validUntil}. Get the newest one from the programme's site; if there is none, ask the coordinator to have it signed again.`;
+  return `the list of what its mentor has withdrawn ran out at ${list.validUntil}. Get the newest one from the programme's site, or ask the coordinator to have it signed again.`;
 }
