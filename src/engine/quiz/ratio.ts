@@ -22,6 +22,7 @@ export function ratio(top: number, bottom: number): Ratio {
  * stored for it is not. Throws a RangeError for NaN and infinities.
  */
 export function ratioOf(value: number): Ratio {
+  if (Number.isSafeInteger(value)) return { top: BigInt(value), bottom: 1n };
   const match = /^(-?\d+)(?:\.(\d+))?(?:e([+-]\d+))?$/.exec(String(value));
   if (!match) throw new RangeError(`${value} is not a finite number`);
   const [, units = "", decimals = "", exponent = "0"] = match;
@@ -33,10 +34,13 @@ export function ratioOf(value: number): Ratio {
 }
 
 export function plus(a: Ratio, b: Ratio): Ratio {
+  if (a.bottom === b.bottom) return reduced(a.top + b.top, a.bottom);
   return reduced(a.top * b.bottom + b.top * a.bottom, a.bottom * b.bottom);
 }
 
 export function times(a: Ratio, b: Ratio): Ratio {
+  if (a === whole || b === none) return b;
+  if (b === whole || a === none) return a;
   return reduced(a.top * b.top, a.bottom * b.bottom);
 }
 
@@ -53,11 +57,13 @@ export function compare(a: Ratio, b: Ratio): number {
 
 /** The nearest number where both parts are below 2^53, else a near one: for showing, never for comparing. */
 export function toNumber({ top, bottom }: Ratio): number {
+  if (bottom === 1n) return Number(top);
   const excess = Math.max(0, bottom.toString(2).length - 1000);
   return Number(top >> BigInt(excess)) / Number(bottom >> BigInt(excess));
 }
 
 function reduced(top: bigint, bottom: bigint): Ratio {
+  if (bottom === 1n) return { top, bottom };
   const divisor = greatestCommonDivisor(top < 0n ? -top : top, bottom);
   return { top: top / divisor, bottom: bottom / divisor };
 }

@@ -39,16 +39,17 @@ export interface QuizScore {
  * them. Nothing depends on the order in which options or steps were shown.
  */
 export function scoreQuiz(quiz: Quiz, answers: Answers): QuizScore {
-  const marked = quiz.questions.map((question) => markQuestion(question, answers.get(question.id)));
+  const { points, max, pass, known } = weightsOf(quiz);
+  const marked = quiz.questions.map((question, at) =>
+    markQuestion(question, points[at]!, answers.get(question.id)),
+  );
   const score = sum(marked.map(({ earned }) => earned));
-  const max = sum(quiz.questions.map(({ points }) => ratioOf(points)));
   const fraction = compare(max, none) > 0 ? over(score, max) : none;
-  const known = new Set(quiz.questions.map(({ id }) => id));
   return {
     score: toNumber(score),
     max: toNumber(max),
     fraction: toNumber(fraction),
-    passed: compare(fraction, ratioOf(quiz.pass)) >= 0 && !marked.some(({ mark }) => mark.failedCritical),
+    passed: compare(fraction, pass) >= 0 && !marked.some(({ mark }) => mark.failedCritical),
     questions: marked.map(({ mark }) => mark),
     unknown: [...answers.keys()].filter((id) => !known.has(id)),
   };
@@ -65,16 +66,36 @@ export function remarksOn(question: Question, given: unknown): readonly Remark[]
   return [{ verdict: "wrong", about: [found], because: `expected ${expected}` }, ...missed];
 }
 
+interface Weights {
+  readonly points: readonly Ratio[];
+  readonly max: Ratio;
+  readonly pass: Ratio;
+  readonly known: ReadonlySet<string>;
+}
+
+/** Of quizzes that were marked before: many sittings of one quiz are marked one after the other. */
+const remembered = new WeakMap<Quiz, Weights>();
+
+function weightsOf(quiz: Quiz): Weights {
+  const earlier = remembered.get(quiz);
+  if (earlier !== undefined) return earlier;
+  const points = quiz.questions.map((question) => ratioOf(question.points));
+  const known = new Set(quiz.questions.map(({ id }) => id));
+  const weights = { points, max: sum(points), pass: ratioOf(quiz.pass), known };
+  remembered.set(quiz, weights);
+  return weights;
+}
+
 interface Marked {
   readonly mark: Mark;
   readonly earned: Ratio;
 }
 
-function markQuestion(question: Question, given: unknown): Marked {
+function markQuestion(question: Question, points: Ratio, given: unknown): Marked {
   const kind = kindOf(question);
   const read = kind.read(question, given);
   const { credit, failsCritical } = judge(question, read);
-  const earned = times(credit, ratioOf(question.points));
+  const earned = times(credit, points);
   const right = compare(credit, whole) === 0;
   const mark = {
     id: question.id,
