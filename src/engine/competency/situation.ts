@@ -3,16 +3,16 @@ import { endOfDay, grace } from "./calendar.ts";
 import { grouped } from "./grouped.ts";
 import type { Releases } from "./releases.ts";
 import type { Mentor, RecordRules } from "./rules.ts";
-import type { StatusList } from "./status-list.ts";
+import type { StatusList as SignedList } from "./status-list.ts";
 
 /** A mentor's list of withdrawals, whose signature has been checked (`readStatusList`). */
-export type WithdrawalList = Pick<StatusList, "issuer" | "id" | "isSet" | "validUntil">;
+export type StatusList = Pick<SignedList, "issuer" | "id" | "isSet" | "validUntil">;
 
 export interface SituationInput {
   readonly rules: RecordRules;
   readonly releases: Releases;
   /** Of all mentors, from the programme, and any that the record has kept: what one of them withdraws stays withdrawn. */
-  readonly statuses: readonly WithdrawalList[];
+  readonly statuses: readonly StatusList[];
   /** YYYY-MM-DD: a date means its end in the programme's time zone. */
   readonly on: string;
   /** The date on which lists must not have expired: for looking ahead, today. `on` where nothing is said. */
@@ -29,7 +29,7 @@ export interface Situation {
   readonly listsEnd: number;
   /** By key; who was called again has several rows. */
   readonly mentors: ReadonlyMap<string, readonly Mentor[]>;
-  readonly lists: ReadonlyMap<string, readonly WithdrawalList[]>;
+  readonly lists: ReadonlyMap<string, readonly StatusList[]>;
 }
 
 /** One for as many records as there are. Throws a RangeError for a date or a time zone that there is not. */

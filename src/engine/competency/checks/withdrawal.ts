@@ -1,7 +1,7 @@
 import { statusListId } from "../credential.ts";
 import { readInstant } from "../instant.ts";
 import { problem } from "../problem.ts";
-import { isOver, type Situation, type WithdrawalList } from "../situation.ts";
+import { isOver, type Situation, type StatusList } from "../situation.ts";
 import type { SignedStatement } from "../statements.ts";
 import type { Check } from "./check.ts";
 import { called } from "./words.ts";
@@ -25,12 +25,12 @@ export const statusList: Check = (signed, situation) => {
   return problem("status-list", `${called(signed)} can't be confirmed: ${whyNot(lists.at(-1))}`);
 };
 
-function isInDate({ validUntil }: WithdrawalList, { listsEnd }: Situation): boolean {
+function isInDate({ validUntil }: StatusList, { listsEnd }: Situation): boolean {
   const until = readInstant(validUntil);
   return until !== undefined && !isOver(until, listsEnd);
 }
 
-function whyNot(list: WithdrawalList | undefined): string {
+function whyNot(list: StatusList | undefined): string {
   if (list === undefined)
     return "there is no list of what its mentor has withdrawn. Expected the programme to publish one with its site: look there again, or ask the coordinator to make it (record withdraw).";
   return `the list of what its mentor has withdrawn ran out at ${list.validUntil}. Get the newest one from the programme's site, or ask the coordinator to have it signed again.`;
