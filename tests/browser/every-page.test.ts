@@ -21,6 +21,7 @@ test("the demo has pages of every kind", () => {
     "about/",
     "sums/",
     "sums/threads/",
+    "sums/formulas/",
   ].map((path) => `plain ${path}`);
   expect([...kinds]).toEqual(expect.arrayContaining([...wanted, ...alone]));
 });

@@ -2,7 +2,7 @@
 
 import { deferrals, type Grounds, roundedUp } from "../grounds.ts";
 import { bad, good, type Result } from "../result.ts";
-import { limitAsPart, mgPerLitre, vapourPerLitre } from "./gas.ts";
+import { isWorkshopWarm, limitAsPart, mgPerLitre, temperatureWords, vapourPerLitre } from "./gas.ts";
 import type { ExposureLimit, Substance } from "./substance.ts";
 import { alarms, figuresUsed } from "./vapour-words.ts";
 
@@ -74,7 +74,7 @@ function problemOf({
       `a mixing factor from ${mixingRange.least} (perfect) to ${mixingRange.greatest} (poor)`,
     );
   }
-  if (!(celsius >= -30 && celsius <= 60)) return bad("temperature", `${celsius} °C`, "from -30 to 60 °C");
+  if (!isWorkshopWarm(celsius)) return bad("temperature", `${celsius} °C`, temperatureWords);
   return undefined;
 }
 

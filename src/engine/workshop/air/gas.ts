@@ -8,6 +8,15 @@ const zeroCelsius = 273.15;
 /** L/mol at which limits in mg/m³ and ppm are the same: 25 °C, one atmosphere. */
 const limitVolume = 24.45;
 
+/** What a workshop may be at, °C; also keeps the molar volume sound. */
+const temperatures = { least: -30, greatest: 60 };
+
+export const temperatureWords = `from ${temperatures.least} to ${temperatures.greatest} °C`;
+
+export function isWorkshopWarm(celsius: number): boolean {
+  return celsius >= temperatures.least && celsius <= temperatures.greatest;
+}
+
 /** Litres that a mole of vapour takes: 24.06 at 20 °C, 24.47 at 25 °C. */
 export function molarVolume(celsius: number): number {
   return gasConstant * (celsius + zeroCelsius);

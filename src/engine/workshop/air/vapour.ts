@@ -3,7 +3,7 @@
 import { deferrals, type Grounds, roundedUp } from "../grounds.ts";
 import { bad, good, type Result } from "../result.ts";
 import { flammabilitySource, type GhsCategory, ghsCategory } from "./flammability.ts";
-import { mgPerLitre, vapourPerLitre } from "./gas.ts";
+import { isWorkshopWarm, mgPerLitre, temperatureWords, vapourPerLitre } from "./gas.ts";
 import type { Substance } from "./substance.ts";
 import { vapourAssumptions, vapourWarnings } from "./vapour-words.ts";
 
@@ -31,8 +31,6 @@ export interface Vapour extends Grounds {
 
 export type VapourCode = "amount" | "room" | "temperature";
 
-/** What a workshop may be at; also keeps the molar volume sound. */
-const temperatures = { least: -30, greatest: 60 };
 const figures = 4;
 
 /** The vapour if all of the liquid evaporates and none leaves the room: the worst for the room's average. */
@@ -40,9 +38,7 @@ export function vapourOf(spill: Spill): Result<Vapour, VapourCode> {
   const { substance, litres, roomM3, celsius } = spill;
   if (!isSize(litres)) return bad("amount", `${litres} L`, "an amount above 0");
   if (!isSize(roomM3)) return bad("room", `${roomM3} m³`, "a room above 0");
-  if (!(celsius >= temperatures.least && celsius <= temperatures.greatest)) {
-    return bad("temperature", `${celsius} °C`, `from ${temperatures.least} to ${temperatures.greatest} °C`);
-  }
+  if (!isWorkshopWarm(celsius)) return bad("temperature", `${celsius} °C`, temperatureWords);
   const vapourL = litres * vapourPerLitre(substance, celsius);
   const part = vapourL / (roomM3 * 1000);
   const { exposure, lowerLimit } = substance;

@@ -1,0 +1,211 @@
+import { allSeries } from "../threads/series.ts";
+import type { SeriesName } from "../threads/size.ts";
+import type { Chapter } from "./formula.ts";
+
+/** "M1 to M24", of the sizes that are known. */
+function known(...names: readonly SeriesName[]): string {
+  const ranges = names.map((name) => {
+    const { sizes } = allSeries().find((series) => series.name === name)!;
+    return `${sizes[0]!.designation} to ${sizes.at(-1)!.designation}`;
+  });
+  return ranges.join("; ");
+}
+
+export const threads: Chapter = {
+  id: "threads",
+  title: "Threads",
+  signs:
+    "d, D nominal diameter of screw and nut; P, p pitch; H height of the sharp triangle; d₂, D₂ pitch (effective) diameter; d₁, D₁ minor diameter, d₃ root of the screw; As stress area; es how far the screw begins below nominal; T tolerance of the diameter that follows.",
+  formulas: [
+    {
+      id: "metric",
+      name: "ISO metric: diameters",
+      says: ["H = √3/2 · P; d₂ = d − 0.75 H; D₁ = d − 1.25 H; d₃ = D₁ − H/6"],
+      unit: "mm",
+      range: known("ISO metric"),
+      source:
+        "ISO 68-1 (profile), ISO 261 (sizes), ISO 724 (d₂, D₁), ISO 898-1:2013, 9.1.6.1 (d₃); a size without its pitch is the coarse one: ISO 965-1",
+      standing: "published",
+      sums: ["thread"],
+      files: ["threads/form.ts", "threads/dimensions.ts", "threads/iso-metric.ts", "designation.ts"],
+    },
+    {
+      id: "metric-stress-area",
+      name: "ISO metric: stress area",
+      says: ["As = π/4 · ((d₂ + d₃)/2)²"],
+      unit: "mm²",
+      range: known("ISO metric"),
+      source: "ISO 898-1:2013, 9.1.6.1",
+      standing: "published",
+      sums: ["thread"],
+      files: ["threads/form.ts", "threads/dimensions.ts"],
+    },
+    {
+      id: "unified",
+      name: "UNC and UNF: diameters and stress area",
+      says: [
+        "d₂ = d − 0.75 H; D₁ = d − 1.25 H, H as of ISO metric",
+        "a number size N measures 0.060 + 0.013 N in; As = π/4 · (d − 0.9743 P)²",
+      ],
+      unit: "in, in²",
+      range: known("UNC", "UNF"),
+      source: "ASME B1.1 (sizes, diameters); FED-STD-H28/2B, Appendix B (stress area)",
+      standing: "published",
+      sums: ["thread"],
+      files: ["threads/form.ts", "threads/unified.ts", "threads/size.ts"],
+    },
+    {
+      id: "ba",
+      name: "BA: sizes and diameters",
+      says: [
+        "p = 0.9ⁿ to 0.01 mm; D = 6 p^1.2 to 0.1 mm (16 BA: 0.79)",
+        "depth h = 0.6 p to 0.005 mm; d₂ = D − h; d₁ = D − 2 h",
+      ],
+      unit: "mm",
+      range: known("BA"),
+      source: "BS 93",
+      standing: "published",
+      sums: ["thread"],
+      files: ["threads/british-association.ts", "threads/form.ts", "threads/written.ts"],
+    },
+    {
+      id: "whitworth",
+      name: "BSW and BSF: diameters",
+      says: ["depth h = 2/3 · P/(2 tan 27.5°) = 0.6403 P; d₂ = d − h; d₁ = d − 2 h"],
+      unit: "in",
+      range: known("BSW", "BSF"),
+      source: "BS 84",
+      standing: "published",
+      sums: ["thread"],
+      files: ["threads/whitworth.ts", "threads/form.ts"],
+    },
+    {
+      id: "british-stress-area",
+      name: "BA, BSW and BSF: stress area",
+      says: ["As = π/4 · ((d₂ + d₁)/2)²"],
+      unit: "mm²",
+      range: known("BA", "BSW", "BSF"),
+      source: "usual convention; neither BS 93 nor BS 84 has one",
+      standing: "practice",
+      sums: ["thread"],
+      files: ["threads/form.ts"],
+    },
+    {
+      id: "tap-drill-metric",
+      name: "Tapping drill, ISO metric",
+      says: ["drill = d − P (M4.5: 3.7; M8: 6.8; M9: 7.8; M12: 10.2)"],
+      unit: "mm",
+      range: known("ISO metric"),
+      source: "ISO 2306",
+      standing: "memory",
+      sums: ["thread"],
+      files: ["threads/tap-drill.ts"],
+    },
+    {
+      id: "tap-drill-others",
+      name: "Tapping drill, other series",
+      says: ["drill = d − 0.75 × full depth, to 0.1 mm (to 0.05 mm below 3 mm)"],
+      unit: "mm",
+      range: known("UNC", "UNF", "BA", "BSW", "BSF"),
+      source: "no standard has one",
+      standing: "practice",
+      sums: ["thread"],
+      files: ["threads/tap-drill.ts"],
+    },
+    {
+      id: "clearance",
+      name: "Clearance holes",
+      says: ["fine, medium and coarse, by table"],
+      unit: "mm",
+      range: "metric sizes that the standard lists; M4.5 and from M18 on from memory of the same table",
+      source: "ISO 273:1979",
+      standing: "published",
+      sums: ["thread"],
+      files: ["threads/clearance.ts"],
+    },
+    {
+      id: "identify",
+      name: "Which thread a screw can have",
+      says: [
+        "measured diameter at most 0.03 mm above nominal, and below it by no more than 1.5 × the tolerance of its standard",
+        "measured pitch within 4 %; angle of the flanks within 2°",
+        "nearest first: least (under nominal ÷ 0.1 P, or over it ÷ 0.015 mm)² + (error of pitch ÷ 1 %)²",
+      ],
+      unit: "",
+      range: "the outside of a screw, not the hole",
+      source: "tolerances below; what a caliper and a gauge err is ours",
+      standing: "own",
+      sums: ["identify"],
+      files: ["threads/identify.ts"],
+    },
+    {
+      id: "tolerance-metric",
+      name: "Tolerances, ISO metric 6g and 6H",
+      says: [
+        "es = −(15 + 11 P); Td = 180 P^⅔ − 3.15/√P; Td₂ = 90 P^0.4 · d^0.1",
+        "TD₂ = 1.32 Td₂; TD₁ = 230 P^0.7 (below P = 1: 433 P − 190 P^1.22)",
+      ],
+      unit: "µm, of P and d in mm",
+      range: `${known("ISO metric")}; the standard rounds to preferred numbers, 4 % at most`,
+      source: "ISO 965-1:1998, 13.1, 13.3 and 13.4",
+      standing: "published",
+      sums: ["identify", "strip"],
+      files: ["threads/limits.ts"],
+    },
+    {
+      id: "tolerance-unified",
+      name: "Tolerances, UNC and UNF, classes 2A and 2B",
+      says: [
+        "Td₂ = 0.0015 ∛d + 0.0015 √d + 0.015 P^⅔; allowance 0.3 Td₂; Td = 0.06 P^⅔; TD₂ = 1.3 Td₂",
+        "TD₁ = 0.25 P − 0.4 P²; below 1/4 in 0.05 P^⅔ + 0.03 P/d − 0.002, at least that and at most 0.394 P",
+      ],
+      unit: "in",
+      range: `${known("UNC", "UNF")}; engagement of one diameter`,
+      source: "ASME B1.1, checked by the limits of 1.500-8 UN in FED-STD-H28/2B, 90.1",
+      standing: "memory",
+      sums: ["identify", "strip"],
+      files: ["threads/limits.ts"],
+    },
+    {
+      id: "tolerance-ba",
+      name: "Tolerances, BA, normal class",
+      says: [
+        "0 to 10 BA: allowance 0.025; outside 0.20 p; effective 0.10 p + 0.025",
+        "11 to 16 BA: no allowance; outside 0.25 p; effective 0.10 p + 0.025; nut: effective 0.12 p + 0.03, minor 0.375 p",
+      ],
+      unit: "mm",
+      range: known("BA"),
+      source: "BS 93:2008, Annex B; as in BS 93:1951",
+      standing: "published",
+      sums: ["identify", "strip"],
+      files: ["threads/limits.ts"],
+    },
+    {
+      id: "tolerance-whitworth",
+      name: "Tolerances, BSW and BSF, medium class",
+      says: [
+        "T = 0.002 ∛d + 0.003 √d + 0.005 √P; outside T + 0.01 √P; allowance 0.3 T up to 3/4 in",
+        "nut: effective T; minor 0.2 P + 0.004 (from 26 per inch), 0.005 (24 and 22), 0.007 (20 and fewer)",
+      ],
+      unit: "in",
+      range: `${known("BSW", "BSF")}; engagement of one diameter`,
+      source: "BS 84, Annex B; that the outside tolerance is the effective one and 0.01 √P is published",
+      standing: "memory",
+      sums: ["identify", "strip"],
+      files: ["threads/limits.ts"],
+    },
+    {
+      id: "twins",
+      name: "Near twins",
+      says: [
+        "sizes of two series with |ln of the ratio| of diameters at most 0.04 and of pitches at most 0.09",
+      ],
+      unit: "",
+      range: "not those of one profile, which are the same",
+      source: "chosen so that the pairs which the trade warns of are among them",
+      standing: "own",
+      sums: ["identify"],
+      files: ["threads/twins.ts"],
+    },
+  ],
+};

@@ -1,0 +1,62 @@
+import type { Chapter } from "./formula.ts";
+
+export const units: Chapter = {
+  id: "units",
+  title: "Units and figures",
+  signs: "",
+  formulas: [
+    {
+      id: "conversion",
+      name: "Another unit",
+      says: ["amount = (amount given + its zero) × its factor ÷ the other factor − the other zero"],
+      unit: "the one asked for",
+      range: "units of one kind; only temperatures have a zero of their own; 15 significant figures",
+      source: "NIST SP 811 (2008), Appendices B.8 and B.9",
+      standing: "published",
+      sums: ["convert"],
+      files: ["units.ts", "quantity.ts", "asked/conversion.ts"],
+    },
+    {
+      id: "definitions",
+      name: "Definitions",
+      says: [
+        "1 in = 25.4 mm; 1 lb = 0.45359237 kg; 1 lbf = 1 lb × 9.80665 m/s²",
+        "1 US gal = 231 in³; 1 imp gal = 4.54609 L",
+        "t in °C = (t in °F − 32) ÷ 1.8 = T in K − 273.15",
+      ],
+      unit: "as each says",
+      range: "exact",
+      source: "NIST SP 811 (2008), Appendix B",
+      standing: "published",
+      sums: ["convert"],
+      files: ["units.ts", "threads/size.ts"],
+    },
+    {
+      id: "printing",
+      name: "Figures as they are printed",
+      says: [
+        "four significant figures unless more are written; loads rounded down, lengths, vapour and air rounded up",
+      ],
+      unit: "as the figure",
+      range: "a raised degree sign stands against its figure, every other unit apart from it",
+      source: "NIST SP 811 (2008), 7.2 (spacing); the rounding is ours",
+      standing: "own",
+      sums: [],
+      files: ["format-quantity.ts", "grounds.ts"],
+    },
+    {
+      id: "nearest-name",
+      name: "The nearest that is known",
+      says: [
+        "of names: the one that needs the fewest letters changed, and at most a half (a third of a unit or a thread)",
+        "of sizes: least 10 × |ln of the ratio of diameters| + |ln of the ratio of pitches|",
+      ],
+      unit: "",
+      range: "what is offered where a name or a size is not known",
+      source: "R. A. Wagner, M. J. Fischer, J. ACM 21 (1974), for letters; the measure of sizes is ours",
+      standing: "own",
+      sums: [],
+      files: ["edit-distance.ts", "unit-names.ts", "threads/nearest.ts"],
+    },
+  ],
+};
