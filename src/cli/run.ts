@@ -6,9 +6,11 @@ import { check } from "./check.ts";
 import { BadInput, type Command, type ExitCode, type Output, readCall, WrongCall } from "./command.ts";
 import { helpAll, helpCodes, helpOne } from "./help.ts";
 import { items } from "./items/items.ts";
+import { key } from "./key.ts";
 import { newCommand } from "./new.ts";
 import { order } from "./order.ts";
 import { plan } from "./plan.ts";
+import { record } from "./record.ts";
 import { schema } from "./schema.ts";
 import { score } from "./score.ts";
 import { serve } from "./serve.ts";
@@ -25,6 +27,8 @@ const commands: readonly Command[] = [
   score,
   chance,
   items,
+  record,
+  key,
   schema,
 ];
 

@@ -4,13 +4,13 @@ import type { Module, ModuleStep } from "../model/module.ts";
 import type { ModuleCard, Practice, StepCard } from "../model/site.ts";
 
 export function cardOf(
-  { id, title, summary, needs, tools, substances, hazards, procedure }: Module,
+  { id, title, revision, summary, needs, tools, substances, hazards, procedure }: Module,
   practices: readonly Practice[],
   quiz: ModuleQuiz | undefined,
 ): ModuleCard {
   const { steps } = procedure;
   return {
-    ...{ id, title, summary, needs },
+    ...{ id, title, revision, summary, needs },
     steps: steps.map(stepCard),
     handsOn: sum(steps.map(({ time }) => time)),
     waits: sum(steps.map(({ wait }) => wait)),

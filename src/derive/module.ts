@@ -61,7 +61,8 @@ function namesOf(module: Module, quiz: ModuleQuiz | undefined, source: Source): 
   return [...new Set([...module.needs, ...before, ...linked.filter((id) => id !== undefined)])];
 }
 
-function soundGraph(module: Module): Graph {
+/** Throws where the steps of the module go round in a circle. */
+export function soundGraph(module: Module): Graph {
   const { graph, cycle } = graphOfProcedure(module.procedure);
   if (graph === null) throw new Error(`derive was handed a cycle: ${cycle.join(", ")}`);
   return graph;

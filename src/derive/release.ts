@@ -19,8 +19,11 @@ import type { Revisions } from "../model/released.ts";
 import { remembered } from "../model/remembered.ts";
 import type { ModuleView, Practice } from "../model/site.ts";
 
+/** What of a module's view is released. */
+export type Released = Pick<ModuleView, "module" | "quiz" | "practices">;
+
 /** As the content stands. O(size of the module); not made twice of the same view. */
-export function releaseOf(view: ModuleView, { programme, hazards, sources }: Content): Release {
+export function releaseOf(view: Released, { programme, hazards, sources }: Content): Release {
   const { path } = view.module;
   const named = view.module.hazards.map((hazard) => ({
     id: hazard,
@@ -31,7 +34,7 @@ export function releaseOf(view: ModuleView, { programme, hazards, sources }: Con
 
 /** `hazards` as JSON, so that it is the same for the same ones. */
 const releaseFrom = remembered(
-  ({ module, quiz, practices }: ModuleView, text: string, hazards: string, asked: SignOffRules): Release => {
+  ({ module, quiz, practices }: Released, text: string, hazards: string, asked: SignOffRules): Release => {
     const { id, title, summary, revision, needs, phases, asLeft } = module;
     const released = quiz && releasedQuiz(quiz.quiz);
     const release: Release = {

@@ -1,5 +1,6 @@
 /** Lists of withdrawals: one of each mentor, signed with the key that is listed, in date. */
 import { statusListContexts } from "../../engine/competency/contexts.ts";
+import { statusListId } from "../../engine/competency/credential.ts";
 import { textAt } from "../../engine/competency/fields.ts";
 import { readInstant } from "../../engine/competency/instant.ts";
 import type { JsonObject } from "../../engine/competency/json.ts";
@@ -46,7 +47,7 @@ function faultOf({ mentor, list }: Withdrawals, content: Content): { code: Code;
   }
   const unsigned = unsignedBecause(list);
   if (unsigned !== undefined) return { code: "withdrawals-unsigned", found: unsigned.replace(/\.$/, "") };
-  const [issuer, wanted] = [issuerOf(list), `${identifier}/withdrawals/${known.key}`];
+  const [issuer, wanted] = [issuerOf(list), statusListId(identifier ?? "", known.key)];
   if (issuer !== known.key)
     return {
       code: "withdrawals-key",
