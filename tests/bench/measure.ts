@@ -6,6 +6,8 @@ import { median } from "./row.ts";
 
 export interface Measured {
   readonly ms: number;
+  /** What processors spent on its Node processes, all their threads together, in ms: what else the machine does is not in it. */
+  readonly cpu: number;
   /** The largest of its Node processes, in MiB. Helper programs that are not Node's, such as esbuild's, are not counted. */
   readonly memory: number;
 }
@@ -21,11 +23,24 @@ export async function measure(command: string, args: readonly string[], scratch:
   });
   if (ended.code !== 0)
     throw new Error(`${command} ${args.join(" ")} ended with ${ended.code}\n${ended.stdout}${ended.stderr}`);
-  const kibibytes = readFileSync(notes, "utf8").trim().split("\n").map(Number);
-  return { ms: ended.ms, memory: Math.max(...kibibytes) / 1024 };
+  const noted = readFileSync(notes, "utf8").trim().split("\n").map(twoNumbers);
+  return {
+    ms: ended.ms,
+    cpu: noted.reduce((sum, [, microseconds]) => sum + microseconds, 0) / 1000,
+    memory: Math.max(...noted.map(([kibibytes]) => kibibytes)) / 1024,
+  };
 }
 
 /** The median of time, the most of memory. */
 export function middleOf(all: readonly Measured[]): Measured {
-  return { ms: median(all.map(({ ms }) => ms)), memory: Math.max(...all.map(({ memory }) => memory)) };
+  return {
+    ms: median(all.map(({ ms }) => ms)),
+    cpu: median(all.map(({ cpu }) => cpu)),
+    memory: Math.max(...all.map(({ memory }) => memory)),
+  };
 }
+
+const twoNumbers = (line: string): [number, number] => {
+  const [first, second] = line.split(" ").map(Number);
+  return [first!, second!];
+};

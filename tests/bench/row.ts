@@ -5,19 +5,24 @@ export interface Row {
   readonly measured: number;
   /** "×", "ms", "KiB"; "" for a plain number. */
   readonly unit: string;
-  /** The most it may be; undefined where it is told without a budget. */
+  /** The most it may be; where neither this nor `atLeast` is given it is told without a budget. */
   readonly budget?: number;
+  /** The least it may be, of a speed. */
+  readonly atLeast?: number;
 }
 
-export const isWithin = ({ measured, budget }: Row): boolean => budget === undefined || measured <= budget;
+export const hasBudget = ({ budget, atLeast }: Row): boolean => budget !== undefined || atLeast !== undefined;
+
+export const isWithin = ({ measured, budget, atLeast }: Row): boolean =>
+  (budget === undefined || measured <= budget) && (atLeast === undefined || measured >= atLeast);
 
 /** The rows as a table in plain text, with `pass`, `MISS` or nothing at the end of each. */
 export function tableOf(rows: readonly Row[]): string {
   const cells = rows.map((row) => [
     row.what,
     withUnit(row.measured, row.unit),
-    row.budget === undefined ? "" : `≤ ${withUnit(row.budget, row.unit)}`,
-    row.budget === undefined ? "" : isWithin(row) ? "pass" : "MISS",
+    limitOf(row),
+    hasBudget(row) ? (isWithin(row) ? "pass" : "MISS") : "",
   ]);
   const all = [["what", "measured", "budget", ""], ...cells];
   const widths = [0, 1, 2].map((column) => Math.max(...all.map((line) => line[column]!.length)));
@@ -26,6 +31,11 @@ export function tableOf(rows: readonly Row[]): string {
       `${what!.padEnd(widths[0]!)}  ${measured!.padStart(widths[1]!)}  ${budget!.padStart(widths[2]!)}  ${verdict}`.trimEnd(),
     )
     .join("\n");
+}
+
+function limitOf({ budget, atLeast, unit }: Row): string {
+  if (budget !== undefined) return `≤ ${withUnit(budget, unit)}`;
+  return atLeast === undefined ? "" : `≥ ${withUnit(atLeast, unit)}`;
 }
 
 function withUnit(value: number, unit: string): string {

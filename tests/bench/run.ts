@@ -11,8 +11,9 @@ import { type BuildTimes, buildRows, growthRows, rebuildRows, timeBuilds } from 
 import { orderRows } from "./orders.ts";
 import { pageRows } from "./pages.ts";
 import { planRows } from "./plans.ts";
-import { isWithin, type Row, tableOf } from "./row.ts";
+import { hasBudget, isWithin, type Row, tableOf } from "./row.ts";
 import { searchRows } from "./search.ts";
+import { itemsRows, scoreRows } from "./sittings.ts";
 
 const given = process.argv.slice(2).map(Number);
 const sizes = given.length > 0 ? given : [100, 1000, 5000];
@@ -27,6 +28,8 @@ const load = loadavg()[0]!.toFixed(1);
 const rows: Row[] = [];
 await section("orders", () => orderRows());
 await section("plans", () => planRows());
+await section("sittings", () => scoreRows(scratch));
+await section("statistics of sittings", () => itemsRows(scratch));
 await section("demo", demo);
 const times: BuildTimes[] = [];
 for (const size of sizes) await section(`${size} modules`, () => programmeOf(size));
@@ -36,7 +39,7 @@ console.log(
   `\nNode ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? "unknown"}, load at the start ${load}\n`,
 );
 console.log(tableOf(rows));
-const budgeted = rows.filter(({ budget }) => budget !== undefined);
+const budgeted = rows.filter(hasBudget);
 console.log(`\n${budgeted.filter(isWithin).length} of ${budgeted.length} budgets are kept.`);
 
 async function demo(): Promise<Row[]> {

@@ -1,5 +1,12 @@
-/** Loaded into a process that is measured (`--import`): at its end it adds its largest memory, in KiB, to a file. */
+/**
+ * Loaded into a process that is measured (`--import`): at its end it adds a line to a file, with its largest memory in
+ * KiB and the time in microseconds that processors spent on all its threads.
+ */
 import { appendFileSync } from "node:fs";
 
 const file = process.env.BENCH_USAGE;
-if (file !== undefined) process.on("exit", () => appendFileSync(file, `${process.resourceUsage().maxRSS}\n`));
+if (file !== undefined)
+  process.on("exit", () => {
+    const { maxRSS, userCPUTime, systemCPUTime } = process.resourceUsage();
+    appendFileSync(file, `${maxRSS} ${userCPUTime + systemCPUTime}\n`);
+  });
