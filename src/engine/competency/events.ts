@@ -1,7 +1,7 @@
 /** Events made and read. */
-import { digestOf, digestOfText } from "./digest.ts";
 import type { EventKind, NewEvent, RecordEvent } from "./event.ts";
 import { eventFields } from "./event-fields.ts";
+import { eventId, withId } from "./event-id.ts";
 import { at, isObject } from "./fields.ts";
 import type { Json, JsonObject } from "./json.ts";
 import type { Primitives } from "./primitives.ts";
@@ -9,6 +9,8 @@ import { problem } from "./problem.ts";
 import type { RecordProblem } from "./problems.ts";
 import { quoted } from "./quoted.ts";
 import type { Digest } from "./release.ts";
+
+export { paperSeed } from "./event-id.ts";
 
 type Hash = Pick<Primitives, "sha256">;
 
@@ -18,16 +20,9 @@ export type ReadEventResult =
 
 /** Gives an event its id. Throws a RangeError where it is not what `readEvent` would read back. O(size). */
 export function makeEvent(event: NewEvent, primitives: Hash): RecordEvent {
-  const made = { ...event, id: eventId(event, primitives) };
-  const read = readEvent(made as unknown as Json, primitives);
+  const read = readEvent(withId(event, primitives) as unknown as Json, primitives);
   if (!read.ok) throw new RangeError(read.problem.message);
   return read.event;
-}
-
-/** SHA-256 of the canonical JSON of all fields but `id`. */
-function eventId(event: NewEvent | RecordEvent, primitives: Hash): Digest {
-  const { id: _, ...content } = event as RecordEvent;
-  return digestOf(content as unknown as JsonObject, primitives);
 }
 
 /** Reads an event of a file that nobody vouches for; what it holds is not judged yet. O(size). */
@@ -68,7 +63,3 @@ function fieldFault(json: JsonObject, kind: EventKind): RecordProblem | undefine
 
 const schema = (words: string): RecordProblem =>
   problem("schema", `${words} It does not count. Take the file again from the page that wrote it.`);
-
-/** The seed of a paper that is not supervised, which nobody can choose: it follows from who sits what for which time. */
-export const paperSeed = (owner: string, quiz: Digest, attempt: number, primitives: Hash): string =>
-  digestOfText(`${owner} ${quiz} ${attempt}`, primitives);

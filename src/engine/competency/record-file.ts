@@ -2,16 +2,18 @@
 import { publicKeyOfDid } from "./did-key.ts";
 import type { RecordEvent } from "./event.ts";
 import { readEvent } from "./events.ts";
-import { without } from "./fields.ts";
-import type { Json, JsonObject } from "./json.ts";
-import { base58, canonicalText, utf8 } from "./libraries.ts";
+import type { Json } from "./json.ts";
+import { base58 } from "./libraries.ts";
 import { inOrder } from "./merge.ts";
-import type { Primitives, Sign } from "./primitives.ts";
+import type { Primitives } from "./primitives.ts";
 import { placed, problem } from "./problem.ts";
 import type { RecordProblem } from "./problems.ts";
 import type { CompetencyRecord, RecordFile } from "./record.ts";
 import { frameFault } from "./record-frame.ts";
 import { readJson } from "./strict-json.ts";
+import { signedBytes } from "./write-record.ts";
+
+export { writeRecord } from "./write-record.ts";
 
 export interface ReadRecord {
   /** Undefined where the file is no record at all. Events that are not what they should be are left out, and told in `problems`. */
@@ -80,37 +82,9 @@ function isSignedByOwner(file: RecordFile, { sha256, verify }: Primitives): bool
   return verify(signature, signedBytes(file, sha256), key);
 }
 
-/** SHA-256 of the canonical JSON of the file without its signature. */
-const signedBytes = (file: Omit<RecordFile, "signature">, sha256: Primitives["sha256"]): Uint8Array =>
-  sha256(utf8(canonicalText(without(file as unknown as JsonObject, "signature"))));
-
 /** 64 bytes are at most 88 letters of base58. */
 function signatureBytes(text: string): Uint8Array | undefined {
   if (!/^z[1-9A-HJ-NP-Za-km-z]{1,88}$/.test(text)) return undefined;
   const bytes = base58.decode(text.slice(1));
   return bytes.length === 64 ? bytes : undefined;
-}
-
-export interface Writing {
-  /** With the owner's key. */
-  readonly sign: Sign;
-  /** Now, as `writeInstant` gives it. */
-  readonly written: string;
-  readonly primitives: Pick<Primitives, "sha256">;
-}
-
-/** The text of a record's file, ending with a line feed. Rejects where signing fails. */
-export async function writeRecord(record: CompetencyRecord, options: Writing): Promise<string> {
-  const { programme, owner, name, named, events } = record;
-  const file = {
-    record: 1 as const,
-    written: options.written,
-    programme,
-    owner,
-    name,
-    named,
-    events: inOrder(events),
-  };
-  const signature = await options.sign(signedBytes(file, options.primitives.sha256));
-  return `${JSON.stringify({ ...file, signature: `z${base58.encode(signature)}` }, null, 1)}\n`;
 }
