@@ -1,12 +1,14 @@
 /** The quiz page. */
 import type { QuizData } from "../model/page-data.ts";
+import { notingSittings } from "./faults/of-quiz.ts";
 import { announcer } from "./page/announcer.ts";
 import { pageData, scriptIsHere } from "./page/data.ts";
 import { storeAt } from "./page/store.ts";
 import { Attempt } from "./quiz/attempt.ts";
 import { fingerprint } from "./quiz/fingerprint.ts";
+import { papersByLot } from "./quiz/papers.ts";
 import { QuizView } from "./quiz/quiz-view.ts";
-import { seedsByLot } from "./quiz/seeds.ts";
+
 import { SittingRecord } from "./quiz/sitting-record.ts";
 import { recorderHere } from "./record/recorder-global.ts";
 
@@ -17,14 +19,15 @@ if (data !== undefined && form !== null && data.items.length > 0) void begin(dat
 /** With a record, the paper can be drawn only when its owner is known. */
 async function begin(data: QuizData, form: HTMLFormElement): Promise<void> {
   const record = await recordOf(data);
+  const print = fingerprint(JSON.stringify([data.items, data.paper]));
   new QuizView({
     form,
     data,
     attempt: new Attempt({
       data,
-      store: storeAt(`quiz:${data.module}@${data.revision}`),
-      fingerprint: fingerprint(JSON.stringify([data.items, data.paper])),
-      seeds: record?.seeds(seedsByLot) ?? seedsByLot,
+      store: notingSittings(storeAt(`quiz:${data.module}@${data.revision}`), data, print),
+      fingerprint: print,
+      papers: record ?? papersByLot,
     }),
     record,
     announce: announcer(),

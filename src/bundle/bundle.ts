@@ -12,8 +12,10 @@ export const entries = [
   "quiz",
   "search",
   "sums",
+  "faults",
   "read",
   "recorder",
+  "record",
 ] as const;
 
 export interface BundleOptions {

@@ -2,13 +2,16 @@
 import type { Book } from "../../layouts/book.ts";
 import { benchPage } from "../../layouts/interactive/bench.ts";
 import { dryRunPage } from "../../layouts/interactive/dry-run.ts";
+import { faultsPage } from "../../layouts/interactive/faults.ts";
 import { quizKeyPage } from "../../layouts/interactive/key.ts";
 import { practicePage } from "../../layouts/interactive/practice.ts";
 import { quizPage } from "../../layouts/interactive/quiz.ts";
+import { recordPage } from "../../layouts/interactive/record.ts";
 import { searchPage } from "../../layouts/interactive/search.ts";
 import { sumsPage } from "../../layouts/interactive/sums.ts";
 import { type ModulePage, modulePages } from "../../layouts/module-pages.ts";
 import { aboutPage } from "../../layouts/pages/about.ts";
+import { formulasPage } from "../../layouts/pages/formulas.ts";
 import { homePage } from "../../layouts/pages/home.ts";
 import { modulePage } from "../../layouts/pages/module.ts";
 import { modulesPage } from "../../layouts/pages/modules.ts";
@@ -37,13 +40,25 @@ const ofModule: readonly { kind: Address["kind"]; has: ModulePage["has"]; make: 
   ...modulePages.map(({ kind, has }) => ({ kind, has, make: makers[kind] })),
 ];
 
-const plainPages: readonly { readonly id: string; readonly make: (book: Book) => string }[] = [
+interface PlainPage {
+  readonly id: string;
+  readonly make: (book: Book) => string;
+  /** Where not every programme has it. */
+  readonly has?: (book: Book) => boolean;
+}
+
+const keepsRecords = ({ site }: Book): boolean => site.programme.identifier !== undefined;
+
+const plainPages: readonly PlainPage[] = [
   { id: "", make: homePage },
   { id: "modules", make: modulesPage },
   { id: "about", make: aboutPage },
   { id: "search", make: searchPage },
+  { id: "faults", make: faultsPage },
   { id: "sums", make: sumsPage },
   { id: "sums/threads", make: threadsPage },
+  { id: "record", make: recordPage, has: keepsRecords },
+  { id: "sums/formulas", make: formulasPage },
   ...sheetLists.map((list) => ({ id: list.id, make: (book: Book) => sheetListPage(list, book) })),
 ];
 
@@ -52,7 +67,9 @@ export function programmeGroups(book: Book): PageGroup[] {
   return [
     {
       name: "plain",
-      pages: plainPages.map(({ id, make }) => page({ kind: "plain", id }, () => make(book), [{}])),
+      pages: plainPages
+        .filter(({ has = () => true }) => has(book))
+        .map(({ id, make }) => page({ kind: "plain", id }, () => make(book), [{}])),
     },
     {
       name: "sheets",

@@ -6,12 +6,21 @@ export interface Store {
   save(value: unknown): void;
 }
 
+const prefix = "benchwright:";
+
+/** Takes away what all pages of the site have kept; nothing where storage is denied. */
+export function forgetAll(): void {
+  attempt(() => {
+    for (const name of Object.keys(localStorage)) if (name.startsWith(prefix)) localStorage.removeItem(name);
+  });
+}
+
 /**
  * Keeps one JSON value under a key of local storage. Where storage is denied or full, as in private windows, it is kept
  * until the page is left.
  */
 export function storeAt(key: string): Store {
-  const name = `benchwright:${key}`;
+  const name = prefix + key;
   let last: string | null = null;
   return {
     load: () => parse(last ?? attempt(() => localStorage.getItem(name)) ?? undefined),

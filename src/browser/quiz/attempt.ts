@@ -8,7 +8,7 @@ import type { SittingFile } from "../../engine/quiz/sitting-file.ts";
 import { namedAnswer } from "../../engine/quiz/without-key.ts";
 import type { QuizData } from "../../model/page-data.ts";
 import type { Store } from "../page/store.ts";
-import type { Seeds } from "./seeds.ts";
+import type { Papers } from "./papers.ts";
 import { keepSitting, newSitting, readSitting, type Sitting } from "./sitting.ts";
 
 export interface AttemptOptions {
@@ -16,7 +16,7 @@ export interface AttemptOptions {
   readonly store: Store;
   /** Tells this quiz from what it was before it was changed. */
   readonly fingerprint: string;
-  readonly seeds: Seeds;
+  readonly papers: Papers;
 }
 
 export class Attempt {
@@ -26,16 +26,13 @@ export class Attempt {
   #paper: Quiz;
 
   constructor(options: AttemptOptions) {
-    const { data, store, fingerprint, seeds } = options;
+    const { data, store, fingerprint, papers } = options;
     const { pass, paper, supervised, items } = data;
     this.#options = options;
     this.#pool = { pass, paper, supervised, questions: items.map(({ question }) => question) };
     const kept = readSitting(store.load(), fingerprint);
-    const number = seeds.next(1);
     this.#sitting =
-      kept !== undefined && seeds.fits(kept)
-        ? kept
-        : newSitting(number, seeds.seedOf(number), kept?.preferred, kept?.earlier);
+      kept !== undefined && papers.fits(kept) ? kept : newSitting(papers.next(1, []), kept?.earlier);
     this.#paper = this.#draw();
     this.#keep({});
   }
@@ -111,16 +108,14 @@ export class Attempt {
   again(): void {
     const all = [...this.#sitting.earlier, this.#past()];
     const preferred = [...preferredAfter(this.#pool, all)];
-    const { seeds } = this.#options;
-    const number = seeds.next(this.#sitting.number + 1);
-    this.#keep(newSitting(number, seeds.seedOf(number), preferred, all));
+    this.#keep(newSitting(this.#options.papers.next(this.#sitting.number + 1, preferred), all));
     this.#paper = this.#draw();
   }
 
   /** Begins this sitting anew with a seed that someone else chose: what was answered is forgotten. */
   reseed(seed: string): void {
     const { number, earlier } = this.#sitting;
-    this.#keep(newSitting(number, seed, [], earlier));
+    this.#keep(newSitting({ number, seed, preferred: [] }, earlier));
     this.#paper = this.#draw();
   }
 }

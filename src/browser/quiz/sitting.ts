@@ -23,9 +23,7 @@ export interface Sitting {
 const mostEarlier = 20;
 
 export function newSitting(
-  number: number,
-  seed: string,
-  preferred: readonly string[] = [],
+  { number, seed, preferred }: Pick<Sitting, "number" | "seed" | "preferred">,
   earlier: readonly PastSitting[] = [],
 ): Sitting {
   return {

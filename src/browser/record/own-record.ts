@@ -1,11 +1,11 @@
 /** The record of whoever sits at this browser: their events, added one by one, and the file that holds them. */
 import type { NewEvent, RecordEvent } from "../../engine/competency/event.ts";
-import { makeEvent, paperSeed } from "../../engine/competency/events.ts";
+import { paperSeed, withId } from "../../engine/competency/event-id.ts";
 import { portable, signWith } from "../../engine/competency/libraries.ts";
 import { inOrder } from "../../engine/competency/merge.ts";
 import type { CompetencyRecord } from "../../engine/competency/record.ts";
-import { writeRecord } from "../../engine/competency/record-file.ts";
 import type { Digest } from "../../engine/competency/release.ts";
+import { writeRecord } from "../../engine/competency/write-record.ts";
 import { tellOtherWindows } from "./channel.ts";
 import { databaseShelf } from "./database-shelf.ts";
 import { fileName } from "./file-name.ts";
@@ -92,15 +92,9 @@ export class OwnRecord {
     return paperSeed(this.owner, quiz, attempt, portable);
   }
 
-  /** How many sittings of a quiz are in the record. */
-  async sittings(quiz: Digest): Promise<number> {
-    const { record } = await this.held();
-    return record.events.filter((event) => event.kind === "quiz" && event.quiz === quiz).length;
-  }
-
   /** Adds what happened just now, and gives the time that was written down. */
   async add(happened: Happened): Promise<string> {
-    const event = makeEvent({ ...happened, at: new Date().toISOString() } as NewEvent, portable);
+    const event = withId({ ...happened, at: new Date().toISOString() } as NewEvent, portable);
     await this.keep([event]);
     void this.#askToStay();
     return event.at;
@@ -137,10 +131,10 @@ export class OwnRecord {
     };
   }
 
-  /** Whether another window has erased this record or taken up another one. */
-  async isReplaced(): Promise<boolean> {
+  /** Goes on with the record that is there now, where another window has erased this one or taken up another key. */
+  async refresh(): Promise<void> {
     const kept = await this.#shelf.read().catch(() => undefined);
-    return kept?.owner.did !== this.owner;
+    if (kept !== undefined && kept.owner.did !== this.owner) this.#owner = kept.owner;
   }
 
   /** The record as a file, signed by its owner. */

@@ -1,0 +1,84 @@
+/** A sign-off as a sheet of paper: who may do what, by whose word, until when, and how to check it. */
+import { lastDay } from "../../engine/competency/calendar.ts";
+import type { SignedSignOff } from "../../engine/competency/support.ts";
+import { button, element } from "../page/element.ts";
+import type { Naming } from "./next-words.ts";
+import type { Overview } from "./overview.ts";
+
+export interface StatementOptions {
+  readonly signed: SignedSignOff;
+  readonly overview: Overview;
+  readonly naming: Naming;
+  readonly close: () => void;
+}
+
+const may = {
+  "under eye": "may do this work under a mentor’s eye",
+  alone: "may do this work alone",
+  "may teach": "may do this work alone, and teach it",
+} as const;
+
+/** While it stands on the page, it alone is printed. Its heading can have the focus. */
+export function statementView({ signed, overview, naming, close }: StatementOptions): HTMLElement {
+  const { statement } = signed;
+  const { programme, timeZone } = overview.situation.rules;
+  const until = signed.until === undefined ? undefined : lastDay(signed.until, timeZone);
+  const lines: readonly (readonly [string, string | undefined])[] = [
+    ["Module", `${statement.title}, revision ${statement.revision}`],
+    ["Signed by", `${statement.issuerName}, mentor of ${programme}`],
+    ["Signed on", naming.day(signed.day)],
+    [
+      "Holds until",
+      until === undefined ? "it is withdrawn" : `${naming.day(until)}, unless it is withdrawn before`,
+    ],
+    ["Quiz", statement.score === undefined ? undefined : `${Math.floor(statement.score * 100)} %`],
+    ["Rests on", statement.evidence.map(({ name }) => name).join("; ") || undefined],
+    ["In the mentor’s words", statement.words || undefined],
+    ["Key of the mentor", statement.issuer],
+    ["Key of the trainee", statement.subject],
+    ["Digest", signed.digest],
+  ];
+  return element(
+    "section",
+    { class: "statement", "aria-labelledby": "s_statement" },
+    element(
+      "header",
+      { class: "title-block" },
+      element(
+        "div",
+        { class: "title-block-title" },
+        element("h2", { id: "s_statement", tabindex: "-1" }, "Statement of sign-off"),
+        element("p", {}, programme),
+      ),
+    ),
+    element(
+      "p",
+      { class: "statement-says" },
+      element("strong", {}, statement.subjectName),
+      ` ${may[statement.level]}: `,
+      element("strong", {}, statement.title),
+      ".",
+    ),
+    element(
+      "dl",
+      { class: "lines facts" },
+      ...lines.flatMap(([name, value]) => (value === undefined ? [] : [line(name, value)])),
+    ),
+    element("p", { class: "small" }, howToCheck),
+    element("p", { class: "small" }, deferral),
+    element(
+      "div",
+      { class: "actions" },
+      button("Print", () => window.print(), { class: "is-main" }),
+      button("Close", close),
+    ),
+  );
+}
+
+const line = (name: string, value: string): HTMLElement =>
+  element("div", {}, element("dt", {}, name), element("dd", {}, value));
+
+const howToCheck =
+  "This sheet is a copy for people to read and proves nothing by itself. The signed statement is in the trainee’s record file; whoever wants to be sure opens that on the programme’s site.";
+const deferral =
+  "It speaks of this module on this revision and of nothing else. Local rules, licensed practice, the maker’s instructions and whoever answers for the place decide what may be done there.";
