@@ -12,6 +12,7 @@ import { byGravity } from "../components/safety-message.ts";
 import { frame } from "../frame.ts";
 import { html } from "../html.ts";
 import { counted } from "../words.ts";
+import { faultsLine } from "./faults.ts";
 import { taskHead } from "./head.ts";
 import { paperSteps } from "./paper-steps.ts";
 import { recordedRun, scriptsOf } from "./recorded.ts";
@@ -36,7 +37,7 @@ ${taskHead(module, from, "Perform it on paper")}
 <div class="run-paper">
 <p>Cut the slips out, or number them, in the order in which you would work. At each, say what lies on the tray. Then hold your order against the operation sheet.</p>
 ${paperSteps(shuffledTitles(data))}</div>
-</div>`,
+${faultsLine(from)}</div>`,
   });
 }
 

@@ -7,6 +7,7 @@ import type { Book } from "../book.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
 import { counted } from "../words.ts";
+import { faultsLine } from "./faults.ts";
 import { taskHead } from "./head.ts";
 import { paperSteps } from "./paper-steps.ts";
 import { practiceDigest, recordedOn, scriptsOf } from "./recorded.ts";
@@ -28,7 +29,7 @@ export function practicePage(view: ModuleView, book: Book): string {
 ${taskHead(module, from, "Practise the order")}
 <p class="lead">Put the steps in an order that works at the bench. Often more than one does; any of them is right.</p>
 <p class="needs-script">To practise here, the page needs JavaScript, which is off or has not come. Without it: number the steps on paper, then hold your order against the operation sheet.</p>
-${choice(data.practices)}${data.practices.map((task) => section(task, programme.language))}</div>`,
+${choice(data.practices)}${data.practices.map((task) => section(task, programme.language))}${faultsLine(from)}</div>`,
   });
 }
 

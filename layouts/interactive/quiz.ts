@@ -13,6 +13,7 @@ import { frame } from "../frame.ts";
 import { type Html, html, join } from "../html.ts";
 import { counted, duration } from "../words.ts";
 import { answerFields } from "./answer-fields.ts";
+import { faultsLine } from "./faults.ts";
 import { taskHead } from "./head.ts";
 import type { Drawn } from "./point-field.ts";
 import { recordedQuiz, scriptsOf } from "./recorded.ts";
@@ -53,7 +54,7 @@ ${taskHead(module, from, "Quiz")}
 <p class="paper-head"><span>Name</span><span>Date</span><span>Points</span><span>Marked by</span></p>
 <p class="lead">${rules(quiz, data.sitAgain)}</p>
 <p class="needs-script">${withoutScript(supervised)}</p>
-${form(items, module, drawnOn(book, from))}${supervised ? undefined : keyLine(module, from)}</div>`,
+${form(items, module, drawnOn(book, from))}${supervised ? undefined : [faultsLine(from), keyLine(module, from)]}</div>`,
   });
 }
 

@@ -5,6 +5,7 @@ import type { Book } from "../book.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
 import { threadChartTitle } from "../pages/threads.ts";
+import { faultsTitle } from "./faults.ts";
 import { sumsTitle } from "./sums.ts";
 
 const kindNames: SearchPageData["kinds"] = {
@@ -64,6 +65,7 @@ function index(book: Book): Html {
       address: { kind: sheet.kind, id: sheet.id },
       title: sheet.title,
     })),
+    { address: { kind: "plain", id: "faults" }, title: faultsTitle },
     { address: { kind: "plain", id: "sums" }, title: sumsTitle },
     { address: { kind: "plain", id: "sums/threads" }, title: threadChartTitle },
   ];

@@ -36,11 +36,21 @@ const lookUps = [
   },
   { id: "substances", name: "Substances", what: "solvents, oils and greases, with what their labels say" },
   { id: "tools", name: "Tools", what: "what each is good for, and how it is looked after" },
+  {
+    id: "faults",
+    name: "Faults to go over",
+    what: "what went wrong in your quizzes, practices and dry runs, for the next workshop evening",
+  },
   { id: "sums", name: "Sums", what: "units, threads, tightening torque, solvent vapour and fresh air" },
   {
     id: "sums/threads",
     name: "Thread chart",
     what: "diameters, pitches and tapping drills, series by series",
+  },
+  {
+    id: "sums/formulas",
+    name: "Formulas",
+    what: "what the sums reckon by, from where, and for what it holds",
   },
   { id: "search", name: "Search", what: "a step, a screw or a thread by its name" },
   { id: "about", name: "About", what: "how these sheets are made, and what they don’t replace" },

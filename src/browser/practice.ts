@@ -1,6 +1,7 @@
 /** The practice page. */
 import { graphOf } from "../engine/procedure/graph.ts";
 import type { PracticeData, PracticeTask } from "../model/page-data.ts";
+import { notesOfPractice } from "./faults/of-practice.ts";
 import { type Announce, announcer } from "./page/announcer.ts";
 import { pageData, scriptIsHere } from "./page/data.ts";
 import { element } from "./page/element.ts";
@@ -24,6 +25,7 @@ function start(section: HTMLElement, task: PracticeTask, data: PracticeData, ann
     announce,
     store: storeAt(`practice:${data.module}@${data.revision}:${task.id}`),
     putRight: (given) => putRight(task, data, given),
+    ...notesOfPractice(task, data),
     changed: ({ right }) => {
       mark.textContent = right ? " (put right)" : "";
     },

@@ -106,6 +106,21 @@ export interface RecordPageData {
   readonly root: string;
 }
 
+export interface FaultsModule {
+  readonly id: string;
+  readonly title: string;
+  readonly revision: number;
+}
+
+export interface FaultsData {
+  /** The way from the page to the root of the site. */
+  readonly root: string;
+  /** In the order of the programme. */
+  readonly modules: readonly FaultsModule[];
+  /** From this page to a module's pages; `*` stands for its id. */
+  readonly links: Readonly<Record<"module" | "practice" | "dry-run" | "quiz", string>>;
+}
+
 export interface SearchPageData {
   /** The way from the page to the root of the site. */
   readonly root: string;

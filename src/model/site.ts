@@ -36,6 +36,7 @@ export interface Practice {
 export interface ModuleCard {
   readonly id: string;
   readonly title: string;
+  readonly revision: number;
   readonly summary: string;
   readonly needs: readonly string[];
   readonly steps: readonly StepCard[];

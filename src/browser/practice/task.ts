@@ -1,6 +1,6 @@
 /** One job to be put in order: the list, its buttons and the verdict. */
 import type { OrderAnswer } from "../../engine/procedure/answer-order.ts";
-import { explainOrder } from "../../engine/procedure/explain-order.ts";
+import { type ExplainedOrder, explainOrder } from "../../engine/procedure/explain-order.ts";
 import type { Graph } from "../../engine/procedure/graph.ts";
 import type { NamedStep, PracticeTask } from "../../model/page-data.ts";
 import type { Announce } from "../page/announcer.ts";
@@ -23,6 +23,9 @@ export interface TaskOptions {
   readonly changed: (attempt: Attempt) => void;
   /** It was put right without being shown; gives what the page is to say of it. */
   readonly putRight: (given: readonly string[]) => HTMLElement | undefined;
+  /** The order was checked, right or not. */
+  readonly checked: (answer: ExplainedOrder) => void;
+  readonly startedAgain: () => void;
 }
 
 export class Task {
@@ -87,6 +90,7 @@ export class Task {
     const { graph, task } = this.#options;
     const given = this.#list.order();
     const answer = explainOrder(graph, given, this.#title);
+    this.#options.checked(answer);
     const wasRight = this.#attempt.right;
     this.#keep({ right: answer.valid && !this.#attempt.shown });
     const written = task.steps.map(({ id }) => id);
@@ -126,6 +130,7 @@ export class Task {
 
   #startAgain(): void {
     this.#keep(this.#fresh());
+    this.#options.startedAgain();
     this.#verdict.replaceChildren();
     this.#list.place(this.#attempt.order);
     this.#options.announce("The steps are shuffled again.");
