@@ -194,20 +194,23 @@ export function theoryAt(at: string, trainee: Person, release: Release): RecordE
   ];
 }
 
+const hexOf = (what: unknown): string => createHash("sha256").update(JSON.stringify(what)).digest("hex");
+
 const uuidOf = (what: unknown): string => {
-  const hex = createHash("sha256").update(JSON.stringify(what)).digest("hex");
+  const hex = hexOf(what);
   const parts = [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20, 32)];
   return `urn:uuid:${parts.join("-")}`;
 };
 
-const signedBy = (mentor: Person, trainee: Person, at: string) => ({
+/** Its place on the list follows from what it says, too. */
+const signedBy = (mentor: Person, trainee: Person, at: string, what: unknown) => ({
   issuer: mentor.did,
   issuerName: mentor.name,
   subject: trainee.did,
   subjectName: trainee.name,
   validFrom: new Date(at).toISOString(),
   validUntil: undefined,
-  statusIndex: 0,
+  statusIndex: Number.parseInt(hexOf([mentor.name, trainee.name, at, what]).slice(0, 4), 16),
 });
 
 const ofRelease = ({ module, title, revision, content }: Release) => ({ module, title, revision, content });
@@ -223,7 +226,7 @@ export function observationAt(
   more: Partial<Omit<Observation, Without>> = {},
 ): Observation {
   const content = {
-    ...signedBy(mentor, trainee, at),
+    ...signedBy(mentor, trainee, at, ["observation", release.module, more]),
     ...ofRelease(release),
     ...{ outcome: "unaided" as const, phases: [], words: "Calm and careful.", ticked: [] },
     ...more,
@@ -241,7 +244,7 @@ export function signOffAt(
 ): SignOff {
   const { months } = release.rules;
   const content = {
-    ...signedBy(mentor, trainee, at),
+    ...signedBy(mentor, trainee, at, ["sign-off", release.module, more]),
     ...ofRelease(release),
     validUntil: months === undefined ? undefined : endOfMonths(readInstant(at)!, months, "Europe/London"),
     level: "alone" as const,
@@ -254,7 +257,7 @@ export function signOffAt(
 }
 
 export function newKeyAt(at: string, mentor: Person, trainee: Person, oldKey: string): NewKey {
-  const content = { ...signedBy(mentor, trainee, at), oldKey };
+  const content = { ...signedBy(mentor, trainee, at, oldKey), oldKey };
   return { ...content, kind: "new-key", id: uuidOf(["new-key", content]) };
 }
 

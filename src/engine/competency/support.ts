@@ -33,7 +33,7 @@ export function judgeSignOffs(assessed: Assessed, situation: Situation): JudgedS
   return [...modules].flatMap(([key, signOffs]) =>
     inTime(signOffs).map((each, place, all) => {
       const watched = { observations: observations.get(key) ?? [], earlier: all.slice(0, place) };
-      const more = isNobodys(each)
+      const more = isSettled(each)
         ? []
         : [...listed(each.signed, known), ...notWatched(each.signed, watched, situation)];
       return { signed: each.signed, problems: [...each.problems, ...more] };
@@ -41,9 +41,10 @@ export function judgeSignOffs(assessed: Assessed, situation: Situation): JudgedS
   );
 }
 
-/** Of what nobody with a right to has signed about this person there is no more to say. */
-const isNobodys = ({ problems }: Judged): boolean => problems.some(({ code }) => nobodys.has(code));
-const nobodys: ReadonlySet<RecordCode> = new Set([
+/** Of what was withdrawn, or signed by someone with no right to, or about another person, there is no more to say. */
+const isSettled = ({ problems }: Judged): boolean => problems.some(({ code }) => settling.has(code));
+const settling: ReadonlySet<RecordCode> = new Set([
+  "withdrawn",
   "issuer-unlisted",
   "issuer-compromised",
   "not-allowed",
