@@ -2,16 +2,19 @@
 import type { Address } from "../src/model/address.ts";
 import type { SearchDocument } from "../src/model/site.ts";
 import { sumForms, sumsTitle } from "./interactive/sums.ts";
+import { formulasTitle } from "./pages/formulas.ts";
 import { threadCharts, threadChartTitle } from "./pages/threads.ts";
 
 /** Sizes are names at the table of their series and no documents of their own, which would weigh on the index. */
 export function sumDocuments(): SearchDocument[] {
   const sums = place("sums", sumsTitle);
   const chart = place("sums/threads", threadChartTitle);
+  const formulas = place("sums/formulas", formulasTitle);
   return [
     sums("", "", ["calculators", "sums with units, threads, torque and vapour"]),
     ...sumForms.map(({ id, title, foundBy }) => sums(id, title, foundBy)),
     chart("", "", ["thread table", "tap drill", "tapping drill", "clearance hole", "threads per inch"]),
+    formulas("", "", ["formula", "equations", "standards", "references"]),
     ...threadCharts().map(({ id, title, rows }) =>
       chart(
         id,

@@ -1,4 +1,6 @@
 /** The page of bench sums: a form for each, which the script works out; its formulas and sources for all. */
+import { type Formula, standingWords } from "../../src/engine/workshop/formulas/formula.ts";
+import { formulasOf, signsOf } from "../../src/engine/workshop/formulas/index.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { Programme } from "../../src/model/programme.ts";
 import type { SumsPageData } from "../../src/model/sums-data.ts";
@@ -41,7 +43,7 @@ export function sumsPage({ site: { programme }, substances, assets }: Book): str
       "Units, threads, tightening torque, stripping, solvent vapour and fresh air, reckoned on the page.",
     main: html`<div class="sheet sums">
 <header class="sheet-head"><h1>${sumsTitle}</h1>
-<p class="summary">Write quantities as you would on paper; each answer says what it assumes, from where, and who decides. Threads side by side: <a href="${linkTo(from, chart)}">the thread chart</a>.</p></header>
+<p class="summary">Write quantities as you would on paper; each answer says what it assumes, from where, and who decides. Threads side by side: <a href="${linkTo(from, chart)}">the thread chart</a>. All formulas: <a href="${linkTo(from, formulas)}">formulas and sources</a>.</p></header>
 <p class="needs-script">To reckon here, the page needs JavaScript, which is off or has not come. Without it, these are the formulas with their sources, to be worked out by hand; the thread chart needs none.</p>
 <div class="sums-head">
 <nav class="sums-list" aria-label="Sums"><ul>
@@ -52,6 +54,7 @@ ${sumForms.map((form) => section(form, setting))}</div>`,
 }
 
 const chart: Address = { kind: "plain", id: "sums/threads" };
+const formulas: Address = { kind: "plain", id: "sums/formulas" };
 
 const systems = [
   { value: "metric", name: "metric" },
@@ -65,7 +68,7 @@ ${systems.map(({ value, name }) => html`<label><input type="radio" name="units" 
 }
 
 function section(form: SumForm, setting: Setting): Html {
-  const { id, title, lead, formulas, sources, deferral } = form;
+  const { id, title, lead, deferral } = form;
   return html`<section class="sum group" id="${id}" aria-labelledby="s_${id}">
 <h2 id="s_${id}">${title}</h2>
 <div class="sum-work">
@@ -76,8 +79,14 @@ ${sumForm(form, setting)}<div class="sum-answer" aria-live="polite"></div>
 </div>
 <div class="sum-how">
 <h3>How it is reckoned</h3>
-${formulas.map((formula) => html`<p>${formula}</p>\n`)}<p class="sum-source">Source: ${sources}.</p>
+${formulasOf(id).map(formulaNote)}${signsOf(id).map((signs) => html`<p>${signs}</p>\n`)}<p><a href="${linkTo(from, { ...formulas, at: `f-${formulasOf(id)[0]!.id}` })}">Units, and for what each holds</a></p>
 </div>
 </section>
+`;
+}
+
+/** As in the table of formulas, in a paragraph. */
+function formulaNote({ name, says, source, standing }: Formula): Html {
+  return html`<p><b>${name}.</b> ${says.join("; ")}. <span class="sum-source">${source} (${standingWords[standing]}).</span></p>
 `;
 }

@@ -74,12 +74,6 @@ export const vapourForm: SumForm = {
     temperature,
   ],
   more: ownFigures,
-  formulas: [
-    "Vapour = liquid × density × molar volume ÷ molar mass; molar volume = 0.08206 L·atm/(mol·K) × temperature, 24.06 L at 20 °C. Divided by the room it is the average, in parts of the air.",
-    "Held against the lower flammable limit and the strictest exposure limit known. Limits in mg/m³ and ppm go together by 24.45 L/mol. All is rounded up.",
-  ],
-  sources:
-    "NIOSH Pocket Guide, IEC 60079-20-1, ACGIH (some figures from memory, as each answer says); GHS categories as in 29 CFR 1910.106(a)(19)",
   deferral: deferrals.vapour,
 };
 
@@ -107,8 +101,5 @@ export const airForm: SumForm = {
     temperature,
   ],
   more: ownFigures,
-  formulas: ["Air = mixing factor × vapour made in an hour ÷ limit, in parts of the air. Rounded up."],
-  sources:
-    "ACGIH, Industrial Ventilation, chapter 2; the range of the mixing factor from memory; NIOSH Pocket Guide",
   deferral: deferrals.vapour,
 };

@@ -90,13 +90,6 @@ export const torqueForm: SumForm = {
       ...ring,
     ],
   },
-  formulas: [
-    "Preload = share × yield point × stress area ÷ twist. Twist = √(1 + 3 · [1.5 · d₂/dₛ · (P/(π·d₂) + 1.155 µ)]²), by which pull and twist together stress the screw more than the pull alone.",
-    "Torque = preload × (0.16 P + 0.58 d₂ · µ of the thread + ½ · mean diameter of the head’s ring · µ of the head). For flanks other than 60° the exact form of the same.",
-    "With a nut factor: torque = K × preload × nominal diameter.",
-  ],
-  sources:
-    "VDI 2230-1; ISO 898-1, Table 3, ISO 3506-1 and ISO 8839 (partly from memory); scatter: NASA-STD-5020",
   deferral: deferrals.bolt,
 };
 
@@ -150,11 +143,5 @@ export const stripForm: SumForm = {
       ...ring,
     ],
   },
-  formulas: [
-    "Area of the hole’s threads = π · d/P · [P/2 + tan(α/2) · (d − D₂)] × engagement, with the smallest screw and the widest nut that pass inspection; that of the screw’s threads alike, at the minor diameter of the nut.",
-    "Each strips at its area × shear strength; a screw’s own threads shear at 0.6 of its tensile strength. The screw breaks at stress area × tensile strength, and sooner while it is twisted.",
-  ],
-  sources:
-    "FED-STD-H28/2B, Appendix B; VDI 2230-1; strengths of materials as each answer names them, some from memory",
   deferral: deferrals.bolt,
 };

@@ -1,5 +1,6 @@
 /** The form of a sum, from rows of data. */
 
+import type { SumName } from "../../../src/engine/workshop/formulas/formula.ts";
 import type { Programme } from "../../../src/model/programme.ts";
 import { type Html, html } from "../../html.ts";
 
@@ -29,7 +30,7 @@ export interface SumField {
 
 export interface SumForm {
   /** As the script names it. */
-  readonly id: string;
+  readonly id: SumName;
   readonly title: string;
   /** What people call it: the search finds it by these and by its title. */
   readonly foundBy: readonly string[];
@@ -38,9 +39,6 @@ export interface SumForm {
   readonly fields: readonly SumField[];
   /** Fields that few need, folded away under a title. */
   readonly more?: { readonly title: string; readonly fields: readonly SumField[] };
-  /** How it is reckoned, in words: a formula a line, with its clause. */
-  readonly formulas: readonly string[];
-  readonly sources: string;
   /** Who decides, since a sum does not. */
   readonly deferral: string;
 }

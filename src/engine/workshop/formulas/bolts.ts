@@ -21,7 +21,7 @@ export const bolts: Chapter = {
       source:
         "ISO 898-1:2013, Table 3 (checked by its published loads); ISO 3506-1 (checked by published tables of small screws); ISO 8839 (tensile strength published)",
       standing: "memory",
-      sums: [],
+      sums: ["torque", "strip"],
       files: ["bolts/strength.ts"],
     },
     {

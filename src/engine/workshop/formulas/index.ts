@@ -8,6 +8,14 @@ import { units } from "./units.ts";
 
 export const chapters: readonly Chapter[] = [units, threads, bolts, air];
 
+/** What the signs in the formulas of a sum mean. */
+export function signsOf(sum: SumName): readonly string[] {
+  return chapters
+    .filter(({ formulas }) => formulas.some(({ sums }) => sums.includes(sum)))
+    .map(({ signs }) => signs)
+    .filter((signs) => signs !== "");
+}
+
 /** What a sum reckons by, in the order of the table. */
 export function formulasOf(sum: SumName): readonly Formula[] {
   return chapters.flatMap(({ formulas }) => formulas).filter(({ sums }) => sums.includes(sum));
