@@ -1,4 +1,5 @@
 /** Modules that others build on. */
+import { grouped } from "./grouped.ts";
 import type { ReleaseCard } from "./release.ts";
 import type { RecordRules } from "./rules.ts";
 import type { Missing, ModuleState, Standing } from "./state.ts";
@@ -10,24 +11,19 @@ type Cards = ReadonlyMap<string, ReleaseCard>;
  * are not met. O(modules + needs), without recursion.
  */
 export function inOrderOfNeed(cards: Cards): ReleaseCard[] {
-  const users = new Map<string, ReleaseCard[]>();
-  const open = new Map<string, number>();
-  for (const card of cards.values()) {
-    const needs = new Set(card.needs.filter((need) => cards.has(need)));
-    open.set(card.module, needs.size);
-    for (const need of needs) {
-      const known = users.get(need);
-      if (known === undefined) users.set(need, [card]);
-      else known.push(card);
-    }
-  }
+  const needs = [...cards.values()].flatMap((card) =>
+    [...new Set(card.needs)].filter((need) => cards.has(need)).map((need) => ({ need, card })),
+  );
+  const users = grouped(needs, ({ need }) => need);
+  const open = new Map([...cards.keys()].map((module) => [module, 0]));
+  for (const { card } of needs) open.set(card.module, open.get(card.module)! + 1);
   const order = new Set([...cards.values()].filter(({ module }) => open.get(module) === 0));
   // A set hands out what is added to it while it is gone through.
   for (const { module } of order)
-    for (const user of users.get(module) ?? []) {
-      const left = open.get(user.module)! - 1;
-      open.set(user.module, left);
-      if (left === 0) order.add(user);
+    for (const { card } of users.get(module) ?? []) {
+      const left = open.get(card.module)! - 1;
+      open.set(card.module, left);
+      if (left === 0) order.add(card);
     }
   return [...order, ...[...cards.values()].filter((card) => !order.has(card))];
 }

@@ -8,7 +8,7 @@ import type { Primitives } from "./primitives.ts";
 import type { CompetencyRecord } from "./record.ts";
 import { type Situation, type SituationInput, situationOf } from "./situation.ts";
 import type { ModuleState } from "./state.ts";
-import { isObservation, judgeSignOffs } from "./support.ts";
+import { isObservation, type JudgedSignOff, judgeSignOffs } from "./support.ts";
 
 export interface StateInput extends SituationInput {
   /** As `readRecord` gave it. */
@@ -23,9 +23,13 @@ export function stateOf({ record, primitives, ...input }: StateInput): Map<strin
 }
 
 /** The same, of a record that has been assessed in this situation. O(modules + events + observations · phases). */
-export function statesIn(assessed: Assessed, situation: Situation): Map<string, ModuleState> {
+export function statesIn(
+  assessed: Assessed,
+  situation: Situation,
+  judged: readonly JudgedSignOff[] = judgeSignOffs(assessed, situation),
+): Map<string, ModuleState> {
   const { cards } = situation.releases;
-  const signOffs = grouped(judgeSignOffs(assessed, situation), ({ signed }) => signed.statement.module);
+  const signOffs = grouped(judged, ({ signed }) => signed.statement.module);
   const observations = grouped(assessed.judged.filter(isObservation), ({ signed }) =>
     revisionKey(signed.statement),
   );
