@@ -23,10 +23,18 @@ export function programmeData(
 }
 
 /** The release as it stands, and those kept that an answer could have been given to and that one could not. */
-export const moduleData = (release: Release, kept: readonly KeptRelease[]): ModuleData => ({
-  release,
-  earlier: kept.map((each) => each.release).filter((each) => !marksAlike(each, release)),
-});
+export function moduleData(release: Release, kept: readonly KeptRelease[]): ModuleData {
+  const earlier = kept.map((each) => each.release).filter((each) => !marksAlike(each, release));
+  const isSupervised = release.quiz?.supervised === true;
+  return { release, earlier: earlier.map((each) => forSite(each, isSupervised)) };
+}
+
+/** What is kept in the content folder has the key of a supervised quiz. Once the present quiz is supervised, no earlier one gives it away. */
+function forSite(release: Release, isSupervised: boolean): Release {
+  const { quiz } = release;
+  if (quiz === undefined || !(quiz.supervised || isSupervised)) return release;
+  return { ...release, quiz: { digest: quiz.digest, quiz: undefined, supervised: quiz.supervised } };
+}
 
 /** True where evidence given to the one is evidence given to the other. */
 export const marksAlike = (a: Release, b: Release): boolean =>

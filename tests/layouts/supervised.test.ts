@@ -3,7 +3,7 @@ import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { run } from "../../src/cli/run.ts";
-import { soundFiles, temporaryFolder, withFile, writeFolder } from "../support/content-folder.ts";
+import { changed, temporaryFolder, withFile, writeFolder } from "../support/content-folder.ts";
 
 const keyed = `pass: 75 %
 SUPERVISED
@@ -78,11 +78,18 @@ questions:
 `;
 
 /** 48611 mL, 7311 turns of 0.66 mm (BS 93, 4 BA), 9173 turns of 0.5 mm, and the tolerances. */
-const secrets = [/secret/, /48611/, /733/, /4825\.26/, /4586\.5/, /7719/];
+const secrets = [/secret(why|word|synonym|mistake)/, /48611/, /733/, /4825\.26/, /4586\.5/, /7719/];
+
+/** A programme that keeps records, whose site holds what they need of each quiz. */
+const recording = changed(
+  "programme.yaml",
+  "name: Test bench\n",
+  "name: Test bench\nidentifier: tag:bench.example,2026:test\n",
+);
 
 async function build(supervised: boolean): Promise<Map<string, string>> {
   const text = keyed.replace("SUPERVISED", supervised ? "supervised: true" : "supervised: false");
-  const content = writeFolder(withFile("modules/box/quiz.yaml", text, soundFiles));
+  const content = writeFolder(withFile("modules/box/quiz.yaml", text, recording));
   const site = join(temporaryFolder(), "site");
   const printed: string[] = [];
   const output = { out: (line: string) => printed.push(line), err: (line: string) => printed.push(line) };

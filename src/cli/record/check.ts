@@ -8,7 +8,7 @@ import { readJson } from "../../engine/competency/strict-json.ts";
 import { counted } from "../../report/text.ts";
 import type { Action } from "../actions.ts";
 import { jsonOption, type Output, printJson, WrongCall } from "../command.ts";
-import { nodePrimitives } from "../node-primitives.ts";
+import { nodePrimitives } from "../primitives.ts";
 import { dateOf, onOption, today } from "./dates.ts";
 import { programmeOf, programmeOptions, soundLists } from "./programme.ts";
 import { readText } from "./read-text.ts";

@@ -6,7 +6,7 @@ import type { Statement } from "../../engine/competency/sign-off.ts";
 import { readStatement, readStatements } from "../../engine/competency/statements.ts";
 import { readJson } from "../../engine/competency/strict-json.ts";
 import { BadInput, WrongCall } from "../command.ts";
-import { nodePrimitives } from "../node-primitives.ts";
+import { nodePrimitives } from "../primitives.ts";
 import { readText } from "./read-text.ts";
 import { readRecordFile, recordFiles } from "./record-files.ts";
 

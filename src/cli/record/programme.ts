@@ -2,7 +2,7 @@
 import { join, resolve } from "node:path";
 import { releaseCard } from "../../derive/release.ts";
 import type { Json } from "../../engine/competency/json.ts";
-import type { Release, ReleaseCard } from "../../engine/competency/release.ts";
+import type { ReleaseCard } from "../../engine/competency/release.ts";
 import { Releases } from "../../engine/competency/releases.ts";
 import type { RecordRules } from "../../engine/competency/rules.ts";
 import { readStatusList, type StatusList } from "../../engine/competency/status-list.ts";
@@ -18,7 +18,7 @@ import {
 import { withdrawalsPath } from "../../model/released.ts";
 import { BadInput, type Call, contentOption, WrongCall } from "../command.ts";
 import { soundContent } from "../content.ts";
-import { nodePrimitives } from "../node-primitives.ts";
+import { nodePrimitives } from "../primitives.ts";
 import { readText } from "./read-text.ts";
 import { presentReleases } from "./releases.ts";
 import { gunzip } from "./zip.ts";
@@ -58,21 +58,13 @@ export async function fromContent(content: Content): Promise<RecordProgramme> {
   const present = presentReleases(content);
   const cards = present.map((release) => releaseCard(release, content.revisions.get(release.module)));
   const kept = [...content.released.values()].flatMap((all) => all.map(({ release }) => release));
-  const whole = present.map((release) => withKey(release, content));
   const lists = [...content.withdrawals.values()].map(({ list }) => list);
   return {
     rules,
     cards,
-    releases: new Releases(cards, [...kept, ...whole]),
+    releases: new Releases(cards, [...kept, ...present]),
     statuses: await soundLists(lists),
   };
-}
-
-function withKey(release: Release, { quizzes }: Content): Release {
-  const quiz = quizzes.get(release.module)?.quiz;
-  return release.quiz === undefined || quiz === undefined
-    ? release
-    : { ...release, quiz: { ...release.quiz, quiz } };
 }
 
 async function fromSite(site: string): Promise<RecordProgramme> {

@@ -5,7 +5,7 @@ import type { RecordProblem } from "../../engine/competency/problems.ts";
 import type { CompetencyRecord } from "../../engine/competency/record.ts";
 import { readRecord } from "../../engine/competency/record-file.ts";
 import { BadInput } from "../command.ts";
-import { nodePrimitives } from "../node-primitives.ts";
+import { nodePrimitives } from "../primitives.ts";
 import { readText } from "./read-text.ts";
 
 /** Paths of all `*.record.json` below a folder, sorted. Throws a BadInput where there is no such folder. */

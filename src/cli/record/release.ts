@@ -11,7 +11,7 @@ import { releasePath, revisionsPath } from "../../model/released.ts";
 import type { Action } from "../actions.ts";
 import { BadInput, contentOption, jsonOption, printJson, WrongCall } from "../command.ts";
 import { contentFolder, soundContent } from "../content.ts";
-import { nodePrimitives } from "../node-primitives.ts";
+import { nodePrimitives } from "../primitives.ts";
 import { presentReleases } from "./releases.ts";
 
 interface Done {

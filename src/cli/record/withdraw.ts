@@ -22,7 +22,7 @@ import {
 import { checkContent, contentFolder } from "../content.ts";
 import { openKey } from "../key/key-file.ts";
 import { passphraseWords } from "../key/passphrase.ts";
-import { nodePrimitives } from "../node-primitives.ts";
+import { nodePrimitives } from "../primitives.ts";
 import { dateOf, today } from "./dates.ts";
 import { findStatements } from "./find-statement.ts";
 import { readText } from "./read-text.ts";
