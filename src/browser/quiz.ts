@@ -16,9 +16,12 @@ const data = pageData<QuizData>();
 const form = document.querySelector<HTMLFormElement>("form.quiz");
 if (data !== undefined && form !== null && data.items.length > 0) void begin(data, form);
 
-/** With a record, the paper can be drawn only when its owner is known. */
+/** With a record, the paper can be drawn only when its owner is known; what was answered before would be lost. */
 async function begin(data: QuizData, form: HTMLFormElement): Promise<void> {
-  const record = await recordOf(data);
+  form.inert = true;
+  const record = await recordOf(data).finally(() => {
+    form.inert = false;
+  });
   const print = fingerprint(JSON.stringify([data.items, data.paper]));
   new QuizView({
     form,

@@ -1,43 +1,74 @@
-/** Kinds of question by mouse, by touch and by keys; a reload in the middle; one question at a time. */
+/** Each kind of question by mouse, by touch and by keys, with a reload in the middle; one question at a time. */
 import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import type { QuestionKind, QuestionOf } from "../../src/engine/quiz/kinds.ts";
-import { centreOf, type Shape } from "../../src/engine/quiz/shape.ts";
 import type { QuizData } from "../../src/model/page-data.ts";
+import { answerQuestion, kindsAnswered, rootOf } from "./site/answering.ts";
 import { axeViolations } from "./site/axe.ts";
 import { withBrowser } from "./site/browser.ts";
-import { pressByKey, tabTo } from "./site/keyboard.ts";
-import { pageData, type SitePage, sitePages } from "./site/pages.ts";
+import { finger, type Hands, keysOf, mouse, spotOf } from "./site/hands.ts";
+import { pageData, sitePages } from "./site/pages.ts";
 
 const visitor = withBrowser();
-const phone = { viewport: { width: 360, height: 740 }, hasTouch: true };
-const quiz = sitePages().find((page) => page.kind === "quiz" && kindsOn(page).has("point"))!;
+/** One that asks all its questions, of each kind. */
+const quiz = sitePages().find((page) => page.kind === "quiz" && asksEachKind(pageData<QuizData>(page)))!;
 const { items } = pageData<QuizData>(quiz);
 
-function kindsOn(page: SitePage): Set<QuestionKind> {
-  return new Set(pageData<QuizData>(page).items.map(({ question }) => question.kind));
+function asksEachKind({ paper, items: asked }: QuizData): boolean {
+  const kinds = new Set(asked.map(({ question }) => question.kind));
+  return paper === undefined && kindsAnswered.every((kind) => kinds.has(kind));
 }
 
 function ofKind<Kind extends QuestionKind>(kind: Kind): QuestionOf<Kind> {
   return items.find(({ question }) => question.kind === kind)!.question as unknown as QuestionOf<Kind>;
 }
 
-const rootOf = (page: Page, kind: QuestionKind): Locator =>
-  page.locator(`[data-question="${ofKind(kind).id}"]`);
 const checkOf = (root: Locator): Locator => root.getByRole("button", { name: "Check this answer" });
 const chosenIn = (root: Locator): Promise<string> =>
   root.getByRole("radio", { checked: true }).locator("xpath=..").innerText();
+/** What stands there: questions, options in their order, what was put in order, what was chosen and written. */
+const sheetOf = (page: Page): Promise<string> =>
+  page.locator("form").evaluate((form: HTMLFormElement) => {
+    const fields = [...form.querySelectorAll<HTMLInputElement | HTMLSelectElement>("input, select")];
+    const answer = (field: HTMLInputElement | HTMLSelectElement) =>
+      "checked" in field && field.type !== "text" ? String(field.checked) : field.value;
+    return [form.innerText, ...fields.map((field) => `${field.name}: ${answer(field)}`)].join("\n");
+  });
 
-/** Where on the page the middle of a place lies. */
-async function spotOf(figure: Locator, shape: Shape): Promise<{ x: number; y: number }> {
-  const { width, height } = (await figure.boundingBox())!;
-  const { x, y } = centreOf(shape);
-  return { x: (x / 100) * width, y: (y / 100) * height };
-}
+const ways: readonly { way: string; width: number; hasTouch: boolean; hands: (page: Page) => Hands }[] = [
+  { way: "mouse", width: 1280, hasTouch: false, hands: () => mouse },
+  { way: "touch on a phone", width: 320, hasTouch: true, hands: () => finger },
+  { way: "keys alone", width: 768, hasTouch: false, hands: keysOf },
+];
+
+test.each(ways)(
+  "each kind is answered by $way; a reload in the middle loses nothing; axe finds no fault",
+  async ({ width, hasTouch, hands: handsOn }) => {
+    const { page, troubles } = await visitor.open(quiz.path, { viewport: { width, height: 800 }, hasTouch });
+    const hands = handsOn(page);
+    // In the order of the page, for keys go down it.
+    const asked = items.map(({ question }) => question).filter((one) => ofKind(one.kind) === one);
+    expect(asked).toHaveLength(kindsAnswered.length);
+    for (const question of asked) await answerQuestion(page, question, true, hands);
+    const before = await sheetOf(page);
+    await page.reload();
+    await expect.poll(() => sheetOf(page)).toBe(before);
+    expect(await page.locator(".is-right, .is-wrong").count()).toBe(0);
+    for (const question of asked) {
+      const root = rootOf(page, question);
+      await hands.press(checkOf(root));
+      expect(await root.locator(".feedback").innerText(), question.kind).toMatch(/^Right\./);
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    expect(await axeViolations(page)).toEqual([]);
+    expect(troubles).toEqual([]);
+  },
+  180_000,
+);
 
 test("a place is pointed at by mouse, and found again in the list", async () => {
   const { page, troubles } = await visitor.open(quiz.path);
-  const root = rootOf(page, "point");
+  const root = rootOf(page, ofKind("point"));
   const figure = root.locator(".pointing");
   for (const { text, shape } of ofKind("point").places) {
     await figure.click({ position: await spotOf(figure, shape) });
@@ -50,111 +81,57 @@ test("a place is pointed at by mouse, and found again in the list", async () => 
   expect(troubles).toEqual([]);
 });
 
-test("on a phone it is done by touch, nothing is wider than the screen, and no rule of accessibility is broken", async () => {
-  const { page, troubles } = await visitor.open(quiz.path, phone);
-  const point = rootOf(page, "point");
-  const right = ofKind("point").places.find((place) => place.right)!;
-  await point.locator(".pointing").tap({ position: await spotOf(point.locator(".pointing"), right.shape) });
-  await checkOf(point).tap();
-  expect(await point.innerText()).toMatch(/Right\./);
-  const sort = rootOf(page, "sort");
-  for (const { text, group } of ofKind("sort").items) {
-    const item = sort.getByRole("group", { name: text, exact: true });
-    await item.getByText(ofKind("sort").groups[group]!, { exact: true }).tap();
-  }
-  await checkOf(sort).tap();
-  expect(await sort.innerText()).toMatch(/Right\./);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
-  expect(await axeViolations(page)).toEqual([]);
-  expect(troubles).toEqual([]);
-});
-
-test("each of the written and placed kinds is answered by keys alone", async () => {
-  const { page } = await visitor.open(quiz.path);
-  const match = rootOf(page, "match");
-  for (const [item, { choice }] of ofKind("match").items.entries()) {
-    await tabTo(page, match.getByRole("combobox").nth(item));
-    await page.keyboard.type(ofKind("match").choices[choice]!);
-  }
-  await pressByKey(page, checkOf(match));
-  expect(await match.innerText()).toMatch(/Right\./);
-  const text = rootOf(page, "text");
-  await tabTo(page, text.getByRole("textbox"));
-  await page.keyboard.type(` ${ofKind("text").answers[0]!.toUpperCase()} `);
-  await pressByKey(page, checkOf(text));
-  expect(await text.innerText()).toMatch(/Right\./);
-  const point = rootOf(page, "point");
-  const radios = point.getByRole("radio");
-  await tabTo(page, radios.first());
-  await page.keyboard.press("Space");
-  const right = ofKind("point").places.find((place) => place.right)!.text;
-  for (let moved = 0; moved < 10 && !(await chosenIn(point)).includes(right); moved++)
-    await page.keyboard.press("ArrowDown");
-  await pressByKey(page, checkOf(point));
-  expect(await point.innerText()).toMatch(/Right\./);
-});
-
-test("groups are filled by keys alone", async () => {
-  const { page } = await visitor.open(quiz.path);
-  const sort = rootOf(page, "sort");
-  const { items: sorted } = ofKind("sort");
-  const shown = await sort.locator("[data-item]").evaluateAll((rows) => rows.map((row) => row.dataset.item));
-  for (const item of shown.map(Number)) {
-    const radios = sort.locator(`[data-item="${item}"]`).getByRole("radio");
-    await tabTo(page, radios.first());
-    await page.keyboard.press("Space");
-    for (let moved = 0; moved < sorted[item]!.group; moved++) await page.keyboard.press("ArrowRight");
-  }
-  await pressByKey(page, checkOf(sort));
-  expect(await sort.innerText()).toMatch(/Right\./);
-});
-
-test("a reload in the middle keeps answers, the case asked and the order shown", async () => {
-  const { page } = await visitor.open(quiz.path);
-  const [match, text, sort] = [rootOf(page, "match"), rootOf(page, "text"), rootOf(page, "sort")];
-  const [point, worked] = [rootOf(page, "point"), rootOf(page, "worked")];
-  await match.getByRole("combobox").first().selectOption("2");
-  await text.getByRole("textbox").fill("half a wor");
-  await sort.getByRole("radio").nth(1).check();
-  await point.getByRole("radio").first().check();
-  await worked.getByRole("textbox").fill("0,1");
-  const look = async () => [
-    await match.getByRole("combobox").first().inputValue(),
-    await text.getByRole("textbox").inputValue(),
-    await sort.innerText(),
-    await sort.getByRole("radio", { checked: true }).count(),
-    await chosenIn(point),
-    await worked.innerText(),
-    await worked.getByRole("textbox").inputValue(),
-  ];
-  const before = await look();
-  expect(before[0]).toBe("2");
-  await page.reload();
-  expect(await look()).toEqual(before);
-});
-
-test("no reason and no answer in writing is to be read before a question is checked", async () => {
+test("a reload keeps what is half done, and nothing that answers is to be read before a question is checked", async () => {
   const { page } = await visitor.open(quiz.path);
   const said = (await page.locator("main").innerText()).replace(/\s+/g, " ");
   for (const { question } of items) expect(said).not.toContain(question.why.trim().slice(0, 40));
   for (const { why } of ofKind("match").items) expect(said).not.toContain(why!);
   for (const { why } of ofKind("point").places) expect(said).not.toContain(why!);
   expect(await page.locator(".is-right, .is-wrong").count()).toBe(0);
+  const [match, text, sort] = [
+    rootOf(page, ofKind("match")),
+    rootOf(page, ofKind("text")),
+    rootOf(page, ofKind("sort")),
+  ];
+  await match.getByRole("combobox").first().selectOption("2");
+  await text.getByRole("textbox").fill("half a wor");
+  await sort.getByRole("radio").nth(1).check();
+  const look = async () => [
+    await match.getByRole("combobox").first().inputValue(),
+    await text.getByRole("textbox").inputValue(),
+    await sort.getByRole("radio", { checked: true }).count(),
+  ];
+  expect(await look()).toEqual(["2", "half a wor", 1]);
+  await page.reload();
+  await expect.poll(look).toEqual(["2", "half a wor", 1]);
 });
 
-test("one question at a time: a switch, the way on and back, and the place kept", async () => {
+test("one question at a time: a switch, the way on and back, the place kept; on paper all of them, to be written on", async () => {
   const { page } = await visitor.open(quiz.path);
   const visible = () => page.locator(".question:visible").evaluateAll((all) => all.map(({ id }) => id));
+  const next = page.getByRole("button", { name: "Next question" });
   expect((await visible()).length).toBe(items.length);
+  expect(await next.isVisible()).toBe(false);
   await page.getByLabel("One question at a time").check();
   expect(await visible()).toEqual(["question-1"]);
-  await page.getByRole("button", { name: "Next question" }).click();
-  await page.getByRole("button", { name: "Next question" }).click();
+  await next.click();
+  await next.click();
   await page.getByRole("button", { name: "Question before" }).click();
   expect(await visible()).toEqual(["question-2"]);
   expect(await page.getByText(`Question 2 of ${items.length}`).count()).toBe(1);
   await page.reload();
-  expect(await visible()).toEqual(["question-2"]);
+  await expect.poll(visible).toEqual(["question-2"]);
   await page.emulateMedia({ media: "print" });
   expect((await visible()).length).toBe(items.length);
+  expect(await page.locator(".paper-head").isVisible()).toBe(true);
+  const places = page.locator(".pairs .paper-number:visible");
+  const pairs = await places.count();
+  expect(pairs).toBeGreaterThan(0);
+  const match = rootOf(page, ofKind("match"));
+  await page.emulateMedia({ media: "screen" });
+  await page.getByLabel("One question at a time").uncheck();
+  await match.getByRole("combobox").first().selectOption("1");
+  await page.emulateMedia({ media: "print" });
+  expect(await places.count()).toBe(pairs - 1);
+  expect(await match.locator(".pair-chosen").first().innerText()).toBe(ofKind("match").choices[1]);
 });
