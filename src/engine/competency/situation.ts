@@ -1,6 +1,8 @@
 /** What a record is judged by: rules, releases, lists of withdrawals, and a date. */
 import { endOfDay, grace } from "./calendar.ts";
 import { grouped } from "./grouped.ts";
+import { inOrderOfNeed } from "./needs.ts";
+import type { ReleaseCard } from "./release.ts";
 import type { Releases } from "./releases.ts";
 import type { Mentor, RecordRules } from "./rules.ts";
 import type { StatusList as SignedList } from "./status-list.ts";
@@ -22,6 +24,8 @@ export interface SituationInput {
 export interface Situation {
   readonly rules: RecordRules;
   readonly releases: Releases;
+  /** The modules, each after those that it needs. */
+  readonly inOrder: readonly ReleaseCard[];
   readonly on: string;
   /** ms since 1970: what happened at or after it is not known yet. */
   readonly end: number;
@@ -37,6 +41,7 @@ export function situationOf({ rules, releases, statuses, on, listsOn = on }: Sit
   return {
     rules,
     releases,
+    inOrder: inOrderOfNeed(releases.cards),
     on,
     end: endOfDay(on, rules.timeZone),
     listsEnd: endOfDay(listsOn, rules.timeZone),

@@ -3,7 +3,6 @@ import { type Assessed, assess } from "./assessed.ts";
 import { revisionKey } from "./facts.ts";
 import { grouped } from "./grouped.ts";
 import { standingWith } from "./module-standing.ts";
-import { inOrderOfNeed } from "./needs.ts";
 import type { Primitives } from "./primitives.ts";
 import type { CompetencyRecord } from "./record.ts";
 import { type Situation, type SituationInput, situationOf } from "./situation.ts";
@@ -34,7 +33,7 @@ export function statesIn(
     revisionKey(signed.statement),
   );
   const states = new Map<string, ModuleState>();
-  for (const card of inOrderOfNeed(cards)) {
+  for (const card of situation.inOrder) {
     const own = {
       signOffs: signOffs.get(card.module) ?? [],
       observations: observations.get(revisionKey(card)) ?? [],

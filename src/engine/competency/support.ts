@@ -36,9 +36,15 @@ export function judgeSignOffs(assessed: Assessed, situation: Situation): JudgedS
       const more = isSettled(each)
         ? []
         : [...listed(each.signed, known), ...notWatched(each.signed, watched, situation)];
-      return { signed: each.signed, problems: [...each.problems, ...more] };
+      return { signed: each.signed, problems: withoutEcho(each.problems, more) };
     }),
   );
+}
+
+/** A statement that can't be confirmed by itself is told once: that what it rests on can't be either adds nothing. */
+function withoutEcho(own: readonly RecordProblem[], more: readonly RecordProblem[]): RecordProblem[] {
+  const isUnconfirmed = own.some(({ code }) => code === "status-list");
+  return [...own, ...more.filter(({ code }) => !(isUnconfirmed && code === "status-list"))];
 }
 
 /** Of what was withdrawn, or signed by someone with no right to, or about another person, there is no more to say. */

@@ -18,8 +18,9 @@ export const withdrawn: Check = (signed, situation) =>
       )
     : undefined;
 
-/** Only a list in date can say that it is not withdrawn. */
+/** Only a list in date can say that it is not withdrawn. Of nobody's mentor there is none. */
 export const statusList: Check = (signed, situation) => {
+  if (!situation.mentors.has(signed.statement.issuer)) return undefined;
   const lists = listsOf(situation, signed);
   if (lists.some((list) => isInDate(list, situation))) return undefined;
   return problem("status-list", `${called(signed)} can't be confirmed: ${whyNot(lists.at(-1))}`);
