@@ -2,7 +2,7 @@ import { type Address, linkTo } from "../../src/model/address.ts";
 import type { Substance } from "../../src/model/sheet.ts";
 import type { Book } from "../book.ts";
 import { precaution, statement } from "../ghs.ts";
-import { type Html, html, join } from "../html.ts";
+import { type Html, html, join, raw } from "../html.ts";
 import { figureWords, formValue, isReckonable } from "../interactive/sums/own-substances.ts";
 import { capital, listed, sentence } from "../words.ts";
 import { line, lines } from "./lines.ts";
@@ -18,7 +18,7 @@ export function substanceFacts(substance: Substance, book: Book, from: Address):
       line("For", capital(listed(uses))),
       line("Flammable", flammable ? html`<strong>Yes</strong>` : "No"),
       { name: "Label", values: [label, ...substance.statements.map(statement)] },
-      { name: "Precautions", values: substance.precautions.map(precaution) },
+      { name: "Precautions", values: substance.precautions.map(precaution).map(breakable) },
       line("Data sheet", sentence(dataSheet)),
       { name: "Vapour", values: vapour(substance, from) },
       line("Hazards", hazardLinks(substance, book, from)),
@@ -26,6 +26,9 @@ export function substanceFacts(substance: Substance, book: Book, from: Address):
     "facts",
   );
 }
+
+/** "dust/fume/gas" may go on in the next line behind each stroke. */
+const breakable = (text: string): Html => join(text.split(/(?<=\/)/), raw("<wbr>"));
 
 /** Its own figures with their source, and the way to reckon with them. */
 function vapour(substance: Substance, from: Address): Html[] {

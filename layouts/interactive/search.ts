@@ -37,7 +37,7 @@ export function searchPage(book: Book): string {
     main: html`<div class="sheet search">
 <header class="sheet-head"><h1>Search</h1></header>
 <form class="search-form" role="search" hidden>
-<label for="search-query">Module, step, tool, substance, part or thread</label>
+<label for="search-query">Module, step, tool, substance, part, thread or sum</label>
 <p class="search-field"><input type="search" id="search-query" name="q" autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="search" maxlength="200" aria-describedby="search-hint"> <button type="submit">Find</button></p>
 <p id="search-hint" class="small">Enter or the down arrow goes to what is found; there, the arrows go up and down, and Enter opens.</p>
 </form>

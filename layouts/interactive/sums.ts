@@ -30,8 +30,12 @@ const from: Address = { kind: "plain", id: "sums" };
 
 export function sumsPage({ site: { programme }, substances, assets }: Book): string {
   const own = [...substances.values()].map(({ sheet }) => sheet).filter(isReckonable);
-  const setting: Setting = { units: programme.units, substances: own.map(choiceOf) };
   const data: SumsPageData = { figures: figuresToBring(own) };
+  const setting: Setting = {
+    units: programme.units,
+    substances: own.map(choiceOf),
+    bringsFigures: Object.keys(data.figures).length > 0,
+  };
   return frame({
     address: from,
     title: sumsTitle,
@@ -85,8 +89,12 @@ ${formulasOf(id).map(formulaNote)}${signsOf(id).map((signs) => html`<p>${signs}<
 `;
 }
 
+/** A figure is not parted from its unit where the line is short. */
+const unbroken = (text: string): string =>
+  text.replace(/(\d) (?=(?:%|mm|in|lb|kg|m\/s²|in³|L|L\/mol|°C)(?![\w·]))/g, "$1\u00a0");
+
 /** As in the table of formulas, in a paragraph. */
 function formulaNote({ name, says, source, standing }: Formula): Html {
-  return html`<p><b>${name}.</b> ${says.join("; ")}. <span class="sum-source">${source} (${standingWords[standing]}).</span></p>
+  return html`<p><b>${name}.</b> ${unbroken(says.join("; "))}. <span class="sum-source">${source} (${standingWords[standing]}).</span></p>
 `;
 }

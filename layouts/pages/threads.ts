@@ -84,12 +84,12 @@ function chartSection({ id, title, series, rows }: Chart): Html {
   const hasHoles = rows.some(({ found }) => found.clearanceHole !== undefined);
   const { tapDrill, source } = rows[0]!.found;
   const [profile] = source.split(";");
-  const columns = columnsOf(rows);
+  const columns = columnsOf(rows, series.name === "ISO metric");
   const holes = hasHoles ? " Clearance hole: medium, ISO 273." : "";
   return html`<section class="chart" aria-labelledby="${id}">
 <h2 id="${id}">${title}</h2>
 <table class="chart-table">
-<thead><tr><th scope="col">Thread</th>${columns.map(({ name }) => html`<th scope="col">${name}</th>`)}</tr></thead>
+<thead><tr><th scope="col">Thread</th>${columns.map(({ name, isAside }) => html`<th scope="col"${asideClass(isAside)}>${name}</th>`)}</tr></thead>
 <tbody>
 ${rows.map(({ size }, at) => chartRow(size, columns, at))}</tbody>
 </table>
@@ -100,22 +100,28 @@ ${rows.map(({ size }, at) => chartRow(size, columns, at))}</tbody>
 
 interface Column {
   readonly name: Html | string;
+  /** What a narrow screen leaves out. */
+  readonly isAside: boolean;
   readonly cells: readonly string[];
 }
 
-/** A column in which no row has a figure is left out. */
-function columnsOf(rows: Chart["rows"]): Column[] {
-  const figures: readonly (readonly [name: Html | string, figures: readonly (number | undefined)[]])[] = [
+/** A column in which no row has a figure is left out. Of a metric thread few count the threads per inch. */
+function columnsOf(rows: Chart["rows"], isMetric: boolean): Column[] {
+  const figures: readonly (readonly [
+    name: Html | string,
+    figures: readonly (number | undefined)[],
+    isAside?: boolean,
+  ])[] = [
     [html`Dia&shy;meter`, rows.map(({ size }) => size.diameterMm)],
     ["Pitch", rows.map(({ size }) => size.pitchMm)],
-    ["Per inch", rows.map(({ size }) => size.tpi ?? Number((mmPerInch / size.pitchMm).toFixed(1)))],
+    ["Per inch", rows.map(({ size }) => size.tpi ?? Number((mmPerInch / size.pitchMm).toFixed(1))), isMetric],
     ["Minor", rows.map(({ found }) => found.minorDiameterMm)],
     ["Tap drill", rows.map(({ found }) => found.tapDrill.diameterMm)],
     ["Hole", rows.map(({ found }) => found.clearanceHole?.medium)],
   ];
   return figures
     .filter(([, column]) => column.some((figure) => figure !== undefined))
-    .map(([name, column]) => ({ name, cells: alignedCells(column) }));
+    .map(([name, column, isAside = false]) => ({ name, cells: alignedCells(column), isAside }));
 }
 
 /** Thousandths of a millimetre are as fine as the standards print. */
@@ -134,9 +140,11 @@ function alignedCells(column: readonly (number | undefined)[]): string[] {
 }
 
 function chartRow({ designation }: ThreadSize, columns: readonly Column[], at: number): Html {
-  return html`<tr><th scope="row">${withoutSeries(designation)}</th>${columns.map(({ cells }) => html`<td>${cells[at]}</td>`)}</tr>
+  return html`<tr><th scope="row">${withoutSeries(designation)}</th>${columns.map(({ cells, isAside }) => html`<td${asideClass(isAside)}>${cells[at]}</td>`)}</tr>
 `;
 }
+
+const asideClass = (isAside: boolean): Html | undefined => (isAside ? html` class="aside"` : undefined);
 
 /** The heading names the series. */
 const withoutSeries = (designation: string): string => designation.replace(/ (?:in )?(?:UN[CF]|BS[WF])$/, "");

@@ -110,3 +110,23 @@ test("what was typed stays in the address, so that going back finds it again", a
   await expect.poll(() => results(page).first().textContent()).toBe(first);
   expect(await field(page).inputValue()).toBe("white spirit");
 });
+
+test.each([
+  ["torque", "Tightening torque and preload", "sums/index.html#torque"],
+  ["tap drill", "A thread by its name", "sums/index.html#thread"],
+  ["stripping", "Does the screw break or the thread strip?", "sums/index.html#strip"],
+  ["vapour in a room", "Vapour in a room", "sums/index.html#vapour"],
+  ["convert units", "Units", "sums/index.html#convert"],
+  ["thread chart", "Thread chart", "sums/threads/index.html"],
+  ["7/16-20 UNF", "UNF, Unified fine", "sums/threads/index.html#unf"],
+])("%s finds %s, and its link leads there", async (query, heading, href) => {
+  const { page, troubles } = await visitor.open("search/");
+  await page.keyboard.type(query);
+  const link = results(page).and(page.locator(`[href$="${href}"]`));
+  expect(await link.textContent()).toBe(heading);
+  await link.click();
+  const place = page.getByRole("heading", { name: heading, exact: true });
+  await expect.poll(async () => (await place.boundingBox())?.y).toBeLessThan(400);
+  expect(troubles).toEqual([]);
+  await page.context().close();
+});

@@ -149,10 +149,13 @@ test("the bench view has every step, each with its tray, and what stands before 
   }
 });
 
-test("the search page lists every module and sheet by title", () => {
+test("the search page lists every module and sheet by title, and the bench sums", () => {
   const page = searchPage(book);
   const index = page.slice(page.indexOf('class="index"'));
-  const titles = [...index.matchAll(/<li><a[^>]*>(.*?)<\/a>/g)].map(([, title]) => title!);
-  expect(titles).toHaveLength(site.modules.length + site.sheets.length);
+  const entries = [...index.matchAll(/<li><a[^>]*>(.*?)<\/a> <span>(.*?)<\/span>/g)];
+  const titles = entries.map(([, title]) => title!);
+  const ofContent = entries.filter(([, , kind]) => kind !== "page");
+  expect(ofContent).toHaveLength(site.modules.length + site.sheets.length);
+  expect(titles).toEqual(expect.arrayContaining(["Bench sums", "Thread chart"]));
   expect(titles).toEqual([...titles].sort(new Intl.Collator(site.programme.language).compare));
 });

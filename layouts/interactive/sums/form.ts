@@ -50,6 +50,8 @@ export interface Setting {
   readonly units: Units;
   /** Its own substances. */
   readonly substances: readonly Choice[];
+  /** Whether one of them brings figures of its own. */
+  readonly bringsFigures: boolean;
 }
 
 export function sumForm({ id, fields, more }: SumForm, setting: Setting): Html {
@@ -111,8 +113,8 @@ const hintLine = (id: string, hint: string): Html | undefined =>
 const ownHint = "figures that its sheet here gives come with it, and can be mended below";
 
 /** The programme's unit stands first. */
-function hintOf({ example, hint = "", isSubstance }: SumField, { units, substances }: Setting): string {
-  if (isSubstance && substances.length > 0) return ownHint;
+function hintOf({ example, hint = "", isSubstance }: SumField, { units, bringsFigures }: Setting): string {
+  if (isSubstance && bringsFigures) return ownHint;
   const other = units === "metric" ? "inch" : "metric";
   const examples = typeof example === "object" ? `${example[units]} or ${example[other]}` : example;
   const written = examples && `such as ${examples}`;

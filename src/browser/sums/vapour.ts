@@ -42,7 +42,7 @@ function answer({ name, exposure }: Substance, found: Vapour, units: UnitSystem)
     ),
     category && {
       name: `Flammable liquid, category ${category.category}`,
-      value: `${category.statement}, ${category.signal}`,
+      value: `${category.statement}; label says ${category.signal}`,
     },
   ];
   return {
