@@ -95,6 +95,6 @@ const unbroken = (text: string): string =>
 
 /** As in the table of formulas, in a paragraph. */
 function formulaNote({ name, says, source, standing }: Formula): Html {
-  return html`<p><b>${name}.</b> ${unbroken(says.join("; "))}. <span class="sum-source">${source} (${standingWords[standing]}).</span></p>
+  return html`<p><b>${name}.</b> ${unbroken(says.join("; "))}. <span class="sum-source">Source: ${source} (${standingWords[standing]}).</span></p>
 `;
 }

@@ -36,7 +36,7 @@ const cases: readonly Case[] = [
     // ISO 724, ISO 2306, ISO 273.
     says: ["6 mm", "5.35 mm", "5 mm", "6.6 mm"],
     inInches: "0.2362 in",
-    formula: /pitch diameter = d − 0\.6495 P/,
+    formula: /d₂ = d − 0\.75 H/,
     sources: /ISO/,
     assumed: /Basic sizes/,
   },
@@ -55,7 +55,7 @@ const cases: readonly Case[] = [
     // VDI 2230-1, worked out by hand: see the test of the page.
     says: ["22.8 N·m", "20.7 kN"],
     inInches: "16.8 lbf·ft (22.8 N·m)",
-    formula: /Preload = share × yield point/,
+    formula: /FM = share × Rp × As/,
     sources: /VDI 2230-1.*ISO 898-1/,
     assumed: /Assumed/,
   },
@@ -65,7 +65,7 @@ const cases: readonly Case[] = [
     // ISO 898-1: 20.1 mm² and 800 MPa.
     says: ["the screw breaks first", "16 kN"],
     inInches: "lbf",
-    formula: /Area of the hole’s threads/,
+    formula: /ASn = π·d_min\/P/,
     sources: /FED-STD-H28\/2B/,
     assumed: /Both threads are whole/,
   },
@@ -75,7 +75,7 @@ const cases: readonly Case[] = [
     // 78 g / 128 g/mol · 24.06 L/mol = 14.66 L, in 30 m³ 488.7 ppm, rounded up.
     says: ["489 ppm", "14.7 L"],
     inInches: "ft³",
-    formula: /Vapour = liquid × density × molar volume ÷ molar mass/,
+    formula: /V = liquid × 1000 · SG · Vm\/MW/,
     sources: /NIOSH Pocket Guide/,
     assumed: /128 g\/mol.*All of the liquid evaporates/s,
   },
@@ -85,7 +85,7 @@ const cases: readonly Case[] = [
     // 39.5 g/h / 58.1 g/mol · 24.06 L/mol = 16.36 L/h, over 250 ppm 65.4 m³/h, ten times for poor mixing.
     says: ["655 m³/h"],
     inInches: "cfm (655 m³/h)",
-    formula: /Air = mixing factor × vapour made in an hour ÷ limit/,
+    formula: /Q = K · vapour made in an hour ÷ limit/,
     sources: /ACGIH/,
     assumed: /Mixing factor 10/,
   },

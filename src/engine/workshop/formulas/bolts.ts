@@ -10,7 +10,7 @@ export const bolts: Chapter = {
   id: "bolts",
   title: "Tightening and stripping",
   signs:
-    "d, P, d₂, As as of threads; dₛ diameter of the stress area; FM preload; MA, T torque; Rp yield point; Rm tensile strength; Sp proof stress; µG, µK friction in the thread and under the head; Dkm mean diameter of the ring under the head; α angle of the flanks; K nut factor.",
+    "d nominal diameter; P pitch; d₂, D₂ pitch diameter and D₁ minor diameter, of screw (small letters) and hole, min and max their limits; As stress area, dₛ its diameter; FM preload; MA, T torque; Rp yield point; Rm tensile strength; Sp proof stress; µG, µK friction in the thread and under the head; Dkm mean diameter of the ring under the head; α angle of the flanks; K nut factor.",
   formulas: [
     {
       id: "strength",
