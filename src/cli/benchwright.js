@@ -42,7 +42,11 @@ async function compile(folder) {
   const { build } = await import("esbuild");
   const beside = `${folder}.${process.pid}`;
   await build({
-    entryPoints: { main: join(home, "src/cli/main.ts"), worker: join(home, "src/crew/worker.ts") },
+    entryPoints: {
+      main: join(home, "src/cli/main.ts"),
+      worker: join(home, "src/crew/worker.ts"),
+      "roster-worker": join(home, "src/cli/roster/worker.ts"),
+    },
     outdir: beside,
     bundle: true,
     splitting: true,

@@ -11,6 +11,7 @@ import { newCommand } from "./new.ts";
 import { order } from "./order.ts";
 import { plan } from "./plan.ts";
 import { record } from "./record.ts";
+import { roster } from "./roster.ts";
 import { schema } from "./schema.ts";
 import { score } from "./score.ts";
 import { serve } from "./serve.ts";
@@ -28,6 +29,7 @@ const commands: readonly Command[] = [
   chance,
   items,
   record,
+  roster,
   key,
   schema,
 ];

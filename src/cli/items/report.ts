@@ -1,6 +1,7 @@
 /** The report on questions: for people as text, as one HTML file with plots, and as CSV. */
 import { type Html, html, raw } from "../../../layouts/html.ts";
 import type { Interval } from "../../engine/quiz/statistics/intervals.ts";
+import { csvOf } from "../csv.ts";
 import type { ItemReport, Report } from "./items.ts";
 
 const figure = (value: number | null): string => (value === null ? "–" : value.toFixed(2));
@@ -24,13 +25,6 @@ export function reportWords({ persons, alpha, incomplete, note, items }: Report)
     "",
   ].join("\n");
 }
-
-const csvCell = (value: string | number | null): string => {
-  const text = value === null ? "" : String(value);
-  // A cell that begins like a formula is made harmless for spreadsheets.
-  const safe = /^[=+\-@\t\r]/.test(text) && typeof value === "string" ? `'${text}` : text;
-  return /[",\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
-};
 
 export function reportCsv({ items }: Report): string {
   const head = [
@@ -57,7 +51,7 @@ export function reportCsv({ items }: Report): string {
     item.alphaWithout,
     item.look.join("; "),
   ]);
-  return [head, ...rows].map((row) => `${row.map(csvCell).join(",")}\n`).join("");
+  return csvOf([head, ...rows]);
 }
 
 /** One file that needs no other; reads and prints without script. */

@@ -2,7 +2,7 @@
 import { join, resolve } from "node:path";
 import { releaseCard } from "../../derive/release.ts";
 import type { Json } from "../../engine/competency/json.ts";
-import type { ReleaseCard } from "../../engine/competency/release.ts";
+import type { Release, ReleaseCard } from "../../engine/competency/release.ts";
 import { Releases } from "../../engine/competency/releases.ts";
 import type { RecordRules } from "../../engine/competency/rules.ts";
 import { readStatusList, type StatusList } from "../../engine/competency/status-list.ts";
@@ -23,13 +23,27 @@ import { readText } from "./read-text.ts";
 import { presentReleases } from "./releases.ts";
 import { gunzip } from "./zip.ts";
 
-export interface RecordProgramme {
+/** Plain data, which can be sent to a thread. */
+export interface RecordSource {
   readonly rules: RecordRules;
   readonly cards: readonly ReleaseCard[];
+  /** Of any age, the present ones last. */
+  readonly kept: readonly Release[];
+  /** Lists of withdrawals as they were found. */
+  readonly lists: readonly Json[];
+}
+
+export interface RecordProgramme extends RecordSource {
   readonly releases: Releases;
   /** Lists of withdrawals that can be relied on, in date or not. */
   readonly statuses: readonly StatusList[];
 }
+
+export const programmeFrom = async (source: RecordSource): Promise<RecordProgramme> => ({
+  ...source,
+  releases: new Releases(source.cards, source.kept),
+  statuses: await soundLists(source.lists),
+});
 
 export const programmeOptions = {
   content: contentOption,
@@ -43,13 +57,13 @@ export const programmeOptions = {
 /** Throws a BadInput where there is no programme that keeps records. */
 export async function programmeOf(call: Call): Promise<RecordProgramme> {
   const site = call.text("site");
-  if (site === undefined) return fromContent(soundContent(call));
+  if (site === undefined) return programmeFrom(fromContent(soundContent(call)));
   if (call.text("content") !== undefined) throw new WrongCall("Give --site or --content, not both.");
-  return fromSite(resolve(site));
+  return programmeFrom(fromSite(resolve(site)));
 }
 
 /** The content folder holds the keys of supervised quizzes, so that sittings of theirs are marked too. */
-export async function fromContent(content: Content): Promise<RecordProgramme> {
+function fromContent(content: Content): RecordSource {
   const rules = recordRulesOf(content.programme);
   if (rules === undefined)
     throw new BadInput(
@@ -59,15 +73,10 @@ export async function fromContent(content: Content): Promise<RecordProgramme> {
   const cards = present.map((release) => releaseCard(release, content.revisions.get(release.module)));
   const kept = [...content.released.values()].flatMap((all) => all.map(({ release }) => release));
   const lists = [...content.withdrawals.values()].map(({ list }) => list);
-  return {
-    rules,
-    cards,
-    releases: new Releases(cards, [...kept, ...present]),
-    statuses: await soundLists(lists),
-  };
+  return { rules, cards, kept: [...kept, ...present], lists };
 }
 
-async function fromSite(site: string): Promise<RecordProgramme> {
+function fromSite(site: string): RecordSource {
   const { rules, modules: cards } = readData<ProgrammeData>(join(site, programmeDataFile));
   const kept = cards.flatMap(({ module }) => {
     const { release, earlier } = readData<ModuleData>(join(site, moduleDataFile(module)));
@@ -78,7 +87,7 @@ async function fromSite(site: string): Promise<RecordProgramme> {
     const json = text.ok ? readJson(text.text) : text;
     return json.ok ? [json.value] : [];
   });
-  return { rules, cards, releases: new Releases(cards, kept), statuses: await soundLists(lists) };
+  return { rules, cards, kept, lists };
 }
 
 /** What stands in the one call of a data script. */

@@ -1,0 +1,33 @@
+/** How someone stands, in few words. */
+import type { Missing, ModuleState } from "../../engine/competency/state.ts";
+
+type Words = { readonly [Kind in Missing["kind"]]: (missing: Extract<Missing, { kind: Kind }>) => string };
+
+const times = (count: number): string => (count === 1 ? "once" : `${count} times`);
+
+const words: Words = {
+  reading: () => "the reading",
+  hazard: ({ hazard }) => `the hazard ${hazard}`,
+  quiz: ({ pass }) => `the quiz at ${Math.round(pass * 1000) / 10} %`,
+  "supervised-quiz": ({ sat }) => (sat ? "the quiz to be marked" : "the supervised quiz"),
+  practice: ({ practice }) => `the practice ${practice}`,
+  "dry-run": () => "the dry run",
+  watched: ({ has, needs }) => `to be watched ${times(needs - has)}`,
+  unaided: ({ has, needs }) => `to do it unaided ${times(needs - has)}`,
+  occasions: ({ has, needs }) => `${needs - has} more days`,
+  mentors: ({ has, needs }) => `${needs - has} more mentors`,
+  phase: ({ phase }) => `to be watched at ${phase}`,
+  module: ({ module }) => `the module ${module}`,
+};
+
+export const missingWords = (missing: Missing): string =>
+  (words[missing.kind] as (one: Missing) => string)(missing);
+
+/** "signed off until 2028-11-27", "under way". */
+export function standingWords({ standing, level, until, stopped }: ModuleState): string {
+  const day = until === undefined ? "" : standing === "lapsed" ? ` since ${until}` : ` until ${until}`;
+  const how = level === undefined || level === "alone" ? "" : `, ${level}`;
+  const stop = stopped === undefined ? "" : `, stopped for safety ${stopped}`;
+  const dated = standing === "signed off" || standing === "lapses soon" || standing === "lapsed";
+  return `${standing}${dated ? day : ""}${dated ? how : ""}${stop}`;
+}
