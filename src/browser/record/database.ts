@@ -41,7 +41,9 @@ export async function openIfThere(programme: string): Promise<Database | undefin
     return await inTime(
       openDB<RecordSchema>(databaseName(programme), version, {
         upgrade: (_database, from, _to, transaction) => {
-          if (from === 0) transaction.abort();
+          if (from > 0) return;
+          transaction.done.catch(() => undefined);
+          transaction.abort();
         },
       }),
     );

@@ -2,6 +2,7 @@
 import { button, element } from "../page/element.ts";
 import { loadScript } from "../page/load-script.ts";
 import { openIfThere } from "./database.ts";
+import { dateLanguage } from "./day-words.ts";
 import type { Happened } from "./own-record.ts";
 import { recorderHere } from "./recorder-global.ts";
 
@@ -77,8 +78,11 @@ export class NoteView {
   }
 
   #tell(at: string, trouble: string | undefined): void {
-    const { lang } = document.documentElement;
-    const day = new Date(at).toLocaleDateString(lang, { day: "numeric", month: "long", year: "numeric" });
+    const day = new Date(at).toLocaleDateString(dateLanguage(document.documentElement.lang), {
+      day: "numeric",
+      month: "long",
+      year: "numeric",
+    });
     const line = element(
       "p",
       { tabindex: "-1" },

@@ -1,5 +1,5 @@
 /** "My record" as a whole: what is kept is read, worked out and shown, again whenever it has changed. */
-import type { SignedSignOff } from "../../engine/competency/support.ts";
+import type { JudgedSignOff } from "../../engine/competency/support.ts";
 import type { ProgrammeData } from "../../model/record-data.ts";
 import { element, goTo } from "../page/element.ts";
 import { saveFile } from "../page/save-file.ts";
@@ -85,7 +85,7 @@ export class RecordPage {
     const { page, root, own } = this.#options;
     fillFacts(page, this.#facts(overview, held));
     fillLog(page.querySelector<HTMLElement>(".log")!, overview, this.#naming, root);
-    const print = (signed: SignedSignOff): void => this.#show(signed, overview);
+    const print = (signOff: JudgedSignOff): void => this.#openStatement(signOff, overview);
     this.#signOffs.replaceChildren(signOffsView({ overview, naming: this.#naming, print }));
     this.#file.update(this.#actions(overview));
     const { unsaved, total } = this.#counts();
@@ -162,12 +162,12 @@ export class RecordPage {
     saveFile("sign-offs.ics", text, "text/calendar");
   }
 
-  #show(signed: SignedSignOff, overview: Overview): void {
+  #openStatement(signOff: JudgedSignOff, overview: Overview): void {
     const close = (): void => {
       this.#statement.replaceChildren();
       goTo(this.#signOffs.querySelector("h2")!);
     };
-    const view = statementView({ signed, overview, naming: this.#naming, close });
+    const view = statementView({ signOff, overview, naming: this.#naming, close });
     this.#statement.replaceChildren(view);
     goTo(view.querySelector("h2")!);
   }

@@ -1,12 +1,13 @@
 /** A sign-off as a sheet of paper: who may do what, by whose word, until when, and how to check it. */
 import { lastDay } from "../../engine/competency/calendar.ts";
-import type { SignedSignOff } from "../../engine/competency/support.ts";
+import type { JudgedSignOff } from "../../engine/competency/support.ts";
 import { button, element } from "../page/element.ts";
 import type { Naming } from "./next-words.ts";
 import type { Overview } from "./overview.ts";
+import { codesOr } from "./sign-offs-view.ts";
 
 export interface StatementOptions {
-  readonly signed: SignedSignOff;
+  readonly signOff: JudgedSignOff;
   readonly overview: Overview;
   readonly naming: Naming;
   readonly close: () => void;
@@ -19,7 +20,8 @@ const may = {
 } as const;
 
 /** While it stands on the page, it alone is printed. Its heading can have the focus. */
-export function statementView({ signed, overview, naming, close }: StatementOptions): HTMLElement {
+export function statementView({ signOff, overview, naming, close }: StatementOptions): HTMLElement {
+  const { signed, problems } = signOff;
   const { statement } = signed;
   const { programme, timeZone } = overview.situation.rules;
   const until = signed.until === undefined ? undefined : lastDay(signed.until, timeZone);
@@ -30,6 +32,10 @@ export function statementView({ signed, overview, naming, close }: StatementOpti
     [
       "Holds until",
       until === undefined ? "it is withdrawn" : `${naming.day(until)}, unless it is withdrawn before`,
+    ],
+    [
+      "Looked up",
+      `${naming.day(overview.situation.on)}, ${codesOr(problems, "it holds", "it does not count")}`,
     ],
     ["Quiz", statement.score === undefined ? undefined : `${Math.floor(statement.score * 100)} %`],
     ["Rests on", statement.evidence.map(({ name }) => name).join("; ") || undefined],

@@ -10,6 +10,8 @@ const args = [
   "--disable-background-networking",
   "--disable-component-update",
   "--disable-sync",
+  // A name that is not this machine's own: http there is plain http, as on a workshop's network.
+  "--host-resolver-rules=MAP workshop.test 127.0.0.1",
 ];
 
 export interface Visit {
@@ -23,8 +25,8 @@ export interface Visitor {
   open(path: string, options?: BrowserContextOptions): Promise<Visit>;
 }
 
-/** Call it once in a test file. Pages are closed with the browser when the file's tests are done. */
-export function withBrowser(base: string = inject("siteUrl")): Visitor {
+/** Call it once in a test file. Pages are closed with the browser when the file's tests are done. A site that a test builds is known only later. */
+export function withBrowser(site: string | (() => string) = inject("siteUrl")): Visitor {
   let browser: Browser | undefined;
   beforeAll(async () => {
     browser = await chromium.launch({ executablePath: inject("chromium"), args });
@@ -37,11 +39,26 @@ export function withBrowser(base: string = inject("siteUrl")): Visitor {
       const context = await browser!.newContext({ viewport: { width: 1280, height: 900 }, ...options });
       context.setDefaultTimeout(10_000);
       const page = await context.newPage();
+      const base = typeof site === "string" ? site : site();
       const troubles = watchFor(page, base);
+      const ready = options?.javaScriptEnabled === false ? async () => {} : () => scriptHasBegun(page);
+      const reload = page.reload.bind(page);
+      page.reload = async (how) => {
+        const response = await reload(how);
+        await ready();
+        return response;
+      };
       await page.goto(new URL(path, base).href);
+      await ready();
       return { page, troubles };
     },
   };
+}
+
+/** What a page keeps is read before its script begins, which takes a moment. */
+async function scriptHasBegun(page: Page): Promise<void> {
+  const notes = page.locator(".needs-script");
+  for (const note of await notes.all()) await note.waitFor({ state: "detached" });
 }
 
 /** Errors of scripts, complaints of the console, requests that fail or lead away from `base`. */
