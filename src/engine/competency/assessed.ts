@@ -43,15 +43,20 @@ export function assess(record: CompetencyRecord, situation: Situation, primitive
 }
 
 /** A mentor's statement is known by its id. */
+export const statementKey = ({ statement }: SignedStatement): string => `${statement.issuer} ${statement.id}`;
+
+/** Of one that was brought in twice the event that comes first by its id, so that the order of events makes no difference. */
 function once(statements: readonly SignedStatement[]): SignedStatement[] {
   const byId = new Map<string, SignedStatement>();
   for (const signed of statements) {
-    const key = `${signed.statement.issuer} ${signed.statement.id}`;
+    const key = statementKey(signed);
     const before = byId.get(key);
-    if (before === undefined || signed.digest < before.digest) byId.set(key, signed);
+    if (before === undefined || rank(signed) < rank(before)) byId.set(key, signed);
   }
   return [...byId.values()];
 }
+
+const rank = ({ digest, event }: SignedStatement): string => `${digest} ${event}`;
 
 function rescoreAll(events: readonly RecordEvent[], rescoring: Parameters<typeof rescore>[1]) {
   const picked = pickedPapers(events, rescoring.releases);

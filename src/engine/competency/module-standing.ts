@@ -4,7 +4,7 @@ import { type Gathered, noFacts, revisionKey } from "./facts.ts";
 import { mentorNames } from "./mentor-names.ts";
 import { needsMissing, needsSuspending } from "./needs.ts";
 import { observationsMissing } from "./observations-missing.ts";
-import { type SignedObservation, stoppedIn, tallyOf } from "./observed.ts";
+import { inTime, type SignedObservation, stoppedIn, tallyOf } from "./observed.ts";
 import { isAlone, pastSignOff } from "./past-sign-off.ts";
 import { presentSignOff } from "./present-sign-off.ts";
 import { readiness } from "./readiness.ts";
@@ -131,6 +131,6 @@ function stoppedOn(card: ReleaseCard, own: OwnEvidence, present: JudgedSignOff |
 }
 
 function mentorsOf(own: OwnEvidence, signOff: JudgedSignOff | undefined, situation: Situation): string[] {
-  const keys = [...(signOff === undefined ? [] : [signOff.signed]), ...seenIn(own)];
+  const keys = [...(signOff === undefined ? [] : [signOff.signed]), ...seenIn(own).sort(inTime)];
   return [...new Set(keys.map(({ statement }) => mentorNames(situation)(statement.issuer)))];
 }

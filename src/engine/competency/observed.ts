@@ -41,7 +41,7 @@ export function tallyOf(
 const wholeModule = "";
 
 /** By time; of one time a stop comes last, whatever the order of signing. */
-function inTime(a: SignedObservation, b: SignedObservation): number {
+export function inTime(a: SignedObservation, b: SignedObservation): number {
   return a.from - b.from || Number(isStop(a)) - Number(isStop(b)) || (a.digest < b.digest ? -1 : 1);
 }
 

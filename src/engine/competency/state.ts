@@ -53,6 +53,6 @@ export interface ModuleState {
   readonly until: string | undefined;
   /** YYYY-MM-DD: last stopped for safety then, and neither watched again nor signed off since. */
   readonly stopped: string | undefined;
-  /** Ids of the mentors who signed or watched. */
+  /** Ids of the mentors who signed or watched: who signed first, then by time. */
   readonly mentors: readonly string[];
 }

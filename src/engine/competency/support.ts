@@ -1,5 +1,5 @@
 /** Whether a sign-off rests on what it must rest on: "a reason never replaces missing evidence". */
-import type { Assessed, Judged } from "./assessed.ts";
+import { type Assessed, type Judged, statementKey } from "./assessed.ts";
 import { called } from "./checks/words.ts";
 import { revisionKey } from "./facts.ts";
 import { grouped } from "./grouped.ts";
@@ -69,13 +69,19 @@ const inTime = (list: readonly Of<SignedSignOff>[]) =>
   list.toSorted(({ signed: a }, { signed: b }) => a.from - b.from || (a.digest < b.digest ? -1 : 1));
 
 /** What evidence there is, by every digest under which it may be listed: whether it speaks for the sign-off. */
-function knownEvidence({ events, rescored, judged }: Assessed): ReadonlyMap<Digest, boolean> {
+function knownEvidence({ events, read, rescored, judged }: Assessed): ReadonlyMap<Digest, boolean> {
   const known = new Map(events.map(({ id }) => [id, true]));
   for (const [id, marked] of rescored) known.set(id, marked.ok);
-  for (const { signed, problems } of judged) {
-    const speaks = isUsable(problems, ["lapsed", "status-list"]);
-    known.set(signed.digest, speaks);
-    if (signed.event !== undefined) known.set(signed.event, speaks);
+  const speaks = new Map(
+    judged.map(({ signed, problems }) => [
+      statementKey(signed),
+      isUsable(problems, ["lapsed", "status-list"]),
+    ]),
+  );
+  for (const [id, each] of read) {
+    const counts = each.ok && speaks.get(statementKey(each.signed)) === true;
+    known.set(id, counts);
+    if (each.ok) known.set(each.signed.digest, counts);
   }
   return known;
 }
