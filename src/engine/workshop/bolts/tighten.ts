@@ -43,7 +43,8 @@ export interface Tightening extends Grounds {
   readonly nutFactor: number;
 }
 
-export type TighteningCode = "friction" | "nut-factor" | "share" | "torque";
+/** Named after the field that each is about. */
+export type TighteningCode = "friction" | "head-friction" | "nut-factor" | "share" | "torque";
 
 /** Below: slipperier than solid lubricant (VDI 2230, class A, from 0.04). Above: threads that seize. */
 export const frictionRange = { least: 0.03, greatest: 0.6 };
@@ -108,7 +109,11 @@ function leverOf({ size, lubrication, bearing }: Joint, friction: Friction): num
   return lever(size, friction, bearingMeanMm(bearing));
 }
 
-function frictionOf({ size, lubrication, bearing }: Joint): Result<Friction, "friction" | "nut-factor"> {
+function frictionOf({
+  size,
+  lubrication,
+  bearing,
+}: Joint): Result<Friction, "friction" | "head-friction" | "nut-factor"> {
   if (lubrication.kind === "friction") return soundFriction(lubrication);
   const { nutFactor } = lubrication;
   const { least, greatest } = nutFactorRange;
@@ -125,12 +130,10 @@ function frictionOf({ size, lubrication, bearing }: Joint): Result<Friction, "fr
   return bad("nut-factor", String(nutFactor), expected);
 }
 
-function soundFriction({ thread, head }: Friction): Result<Friction, "friction"> {
-  const wrong = [thread, head].find((one) => !(one >= frictionRange.least && one <= frictionRange.greatest));
-  if (wrong === undefined) return good({ thread, head });
-  return bad(
-    "friction",
-    String(wrong),
-    `a friction from ${frictionRange.least} to ${frictionRange.greatest}: 0.10 greased, 0.15 oiled, 0.2 or more dry`,
-  );
+function soundFriction({ thread, head }: Friction): Result<Friction, "friction" | "head-friction"> {
+  const { least, greatest } = frictionRange;
+  const isWrong = (one: number): boolean => !(one >= least && one <= greatest);
+  const expected = `a friction from ${least} to ${greatest}: 0.10 greased, 0.15 oiled, 0.2 or more dry`;
+  if (isWrong(thread)) return bad("friction", String(thread), expected);
+  return isWrong(head) ? bad("head-friction", String(head), expected) : good({ thread, head });
 }

@@ -116,6 +116,12 @@ describe("what is refused", () => {
     expect(problemOf(pullOf(joint("M6", "8.8", friction), 5)).code).toBe("friction");
   });
 
+  test("a friction under the head, by its own name", () => {
+    const ask = joint("M6", "8.8", 0.1);
+    const lubrication = { kind: "friction", thread: 0.1, head: 0 } as const;
+    expect(problemOf(tighten({ ...ask, lubrication }))).toMatchObject({ code: "head-friction", found: "0" });
+  });
+
   test.each([0, -1, 1.01, Number.NaN])("a share of %s", (share) => {
     expect(problemOf(tighten(joint("M6", "8.8", 0.1), share)).code).toBe("share");
   });
