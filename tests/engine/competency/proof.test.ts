@@ -260,10 +260,15 @@ test("the secret of the W3C's vectors signs our config to the vector's proof", (
 });
 
 describe("bytes of a signed file turned one by one", () => {
-  const document = changed(sample, ["evidence"], undefined);
-  const { proof: _, ...unsigned } = document;
   const config = proofConfig(mentor.key, "2026-01-10T09:31:00Z");
-  const small = { ...unsigned, issuer: mentor.key };
+  const small = {
+    "@context": sample["@context"]!,
+    id: sample.id!,
+    type: sample.type!,
+    issuer: mentor.key,
+    validFrom: sample.validFrom!,
+    credentialSubject: { id: stranger.key, result: [{ type: ["Result"], value: "92" }] },
+  };
   const text = JSON.stringify(
     withProof(small, config, signWith(mentor.secret, bytesToSign(small, config, nodePrimitives))),
     null,
@@ -309,7 +314,7 @@ describe("bytes of a signed file turned one by one", () => {
 
   test("the file verifies as it is", () => {
     expect(verifies(bytes)).toBe(true);
-    expect(bytes.length).toBeGreaterThan(2000);
+    expect(bytes.length).toBeGreaterThan(1000);
   });
 
   test.each(whiteSpace)("by %i: none verifies but what was white space and still is", (turn, listed) => {
