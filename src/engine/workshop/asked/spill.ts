@@ -1,5 +1,6 @@
 /** What is filled in of a spill or a pan in a room. */
 
+import { parseLitres } from "../air/amount-written.ts";
 import { parseRoom } from "../air/room-written.ts";
 import type { Substance } from "../air/substance.ts";
 import { type Vapour, vapourOf } from "../air/vapour.ts";
@@ -22,15 +23,12 @@ export function spiltIn(fields: Fields): Spilt | undefined {
   return found && { substance, found };
 }
 
-/** A mass becomes a volume by the specific gravity. */
+/** Of a substance that is not known, a mass can't be judged, and a volume is. */
 function litresIn(fields: Fields, substance: Substance | undefined): number | undefined {
   const text = fields.needed("amount", "a volume or a mass, such as 100 mL");
-  if (text === undefined) return undefined;
-  const isMass = parseQuantity(text, "mass").ok;
-  const read = fields.taken("amount", parseQuantity(text, isMass ? "mass" : "volume"));
-  if (read === undefined || (isMass && substance === undefined)) return undefined;
-  const cubicMetres = isMass ? read.base / substance!.gravity / 1000 : read.base;
-  return fields.taken("amount", inRange("amount", text, cubicMetres));
+  if (text === undefined || (substance === undefined && parseQuantity(text, "mass").ok)) return undefined;
+  const litres = fields.taken("amount", parseLitres(text, substance ?? { gravity: 1 }));
+  return litres === undefined ? undefined : fields.taken("amount", inRange("amount", text, litres / 1000));
 }
 
 function roomIn(fields: Fields): number | undefined {
