@@ -2,14 +2,14 @@ import { writeFileSync } from "node:fs";
 import { evening } from "../engine/competency/roster/evening.ts";
 import { rosterSummary } from "../engine/competency/roster/summary.ts";
 import { type Call, type Command, type ExitCode, jsonOption, printJson, WrongCall } from "./command.ts";
-import { dateOf, onOption, today } from "./record/dates.ts";
-import { programmeOf, programmeOptions, type RecordProgramme } from "./record/programme.ts";
+import { dateOf, dayOfCall, onOption } from "./record/dates.ts";
+import { programmeOf, programmeOptions } from "./record/programme.ts";
 import { recordFiles } from "./record/record-files.ts";
 import { rosterHtml } from "./roster/page.ts";
 import { presentOf } from "./roster/present.ts";
 import { readAll } from "./roster/read-all.ts";
 import { type Roster, rosterCsv, rosterJson } from "./roster/report.ts";
-import { type Day, RowReader } from "./roster/rows.ts";
+import { RowReader } from "./roster/rows.ts";
 import { faultWords, rosterText } from "./roster/text.ts";
 import { unwrittenOf } from "./roster/unwritten.ts";
 
@@ -50,15 +50,13 @@ export const roster: Command = {
 async function rosterOf(call: Call, folder: string): Promise<Roster> {
   const asked = dateOf(call, "on");
   const programme = await programmeOf(call);
-  const reader = new RowReader(programme, dayOfCall(asked, programme));
-  const { rows, broken, doubtful } = await readAll(recordFiles(folder), reader, {
-    source: programme,
-    day: dayOfCall(asked, programme),
-  });
+  const day = dayOfCall(asked, programme.rules);
+  const reader = new RowReader(programme, day);
+  const read = await readAll(recordFiles(folder), reader, { source: programme, day });
   const { situation } = reader;
   const summary = rosterSummary({
-    rows: await reader.together(rows),
-    broken,
+    rows: await reader.together(read.rows),
+    broken: read.broken,
     situation,
     unwritten: new Map(programme.cards.map((card) => [card.module, unwrittenOf(card)])),
   });
@@ -70,12 +68,6 @@ async function rosterOf(call: Call, folder: string): Promise<Roster> {
       present === undefined
         ? undefined
         : evening({ ...presentOf(present, summary.people, programme.rules.mentors), situation }),
-    doubtful,
+    doubtful: read.doubtful,
   };
-}
-
-/** What lies ahead is told by the lists of today. */
-export function dayOfCall(on: string | undefined, { rules }: RecordProgramme): Day {
-  const now = today(rules.timeZone);
-  return { on: on ?? now, listsOn: on === undefined || on > now ? now : on };
 }

@@ -9,7 +9,7 @@ import { counted } from "../../report/text.ts";
 import type { Action } from "../actions.ts";
 import { jsonOption, type Output, printJson, WrongCall } from "../command.ts";
 import { nodePrimitives } from "../primitives.ts";
-import { dateOf, onOption, today } from "./dates.ts";
+import { dateOf, dayOfCall, onOption } from "./dates.ts";
 import { programmeOf, programmeOptions, soundLists } from "./programme.ts";
 import { readText } from "./read-text.ts";
 
@@ -31,7 +31,7 @@ export const check: Action = {
     if (files.length === 0) throw new WrongCall("Say which: benchwright record check FILE…");
     const on = dateOf(call, "on");
     const { rules, releases, statuses } = await programmeOf(call);
-    const input = { rules, releases, statuses, on: on ?? today(rules.timeZone), primitives: nodePrimitives };
+    const input = { rules, releases, statuses, ...dayOfCall(on, rules), primitives: nodePrimitives };
     const checked: Checked[] = [];
     for (const file of files) checked.push(await checkOne(file, input));
     const ok = checked.every((each) => each.ok);

@@ -1,5 +1,6 @@
 /** Dates of a call. */
 import { dayOf, isDate } from "../../engine/competency/calendar.ts";
+import type { RecordRules } from "../../engine/competency/rules.ts";
 import { type Call, WrongCall } from "../command.ts";
 
 export const onOption = {
@@ -7,6 +8,18 @@ export const onOption = {
   value: "DATE",
   help: "as things stand at the end of that day: 2026-11-20 (default: today)",
 } as const;
+
+export interface Day {
+  readonly on: string;
+  /** The day on which lists of withdrawals must be in date. */
+  readonly listsOn: string;
+}
+
+/** The day asked for, or today. What lies ahead is told by the lists of today. */
+export function dayOfCall(on: string | undefined, { timeZone }: Pick<RecordRules, "timeZone">): Day {
+  const now = today(timeZone);
+  return { on: on ?? now, listsOn: on === undefined || on > now ? now : on };
+}
 
 export const today = (timeZone: string): string => dayOf(Date.now(), timeZone);
 

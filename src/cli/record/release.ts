@@ -1,18 +1,17 @@
-import { mkdirSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
-import { stringify } from "yaml";
 import { marksAlike } from "../../derive/record-data.ts";
 import { digestOfText } from "../../engine/competency/digest.ts";
 import type { Json } from "../../engine/competency/json.ts";
 import { canonicalText } from "../../engine/competency/libraries.ts";
 import type { AcceptedRevision, Release } from "../../engine/competency/release.ts";
 import type { Content } from "../../model/content.ts";
-import { releasePath, revisionsPath } from "../../model/released.ts";
+import { releasePath } from "../../model/released.ts";
 import type { Action } from "../actions.ts";
 import { BadInput, contentOption, jsonOption, printJson, WrongCall } from "../command.ts";
 import { contentFolder, soundContent } from "../content.ts";
 import { nodePrimitives } from "../primitives.ts";
 import { presentReleases } from "./releases.ts";
+import { writeRevisions } from "./revisions-file.ts";
+import { writeWhole } from "./write-whole.ts";
 
 interface Done {
   readonly module: string;
@@ -60,7 +59,7 @@ function releaseOne(present: Release, content: Content, folder: string): Done {
   const kept = content.released.get(module) ?? [];
   const isKept = kept.some((each) => marksAlike(each.release, present));
   const files = [
-    ...(isListed ? [] : [write(folder, revisionsPath(module), revisionsText(withContent(rows, present)))]),
+    ...(isListed ? [] : [writeRevisions(folder, module, withContent(rows, present))]),
     ...(isKept ? [] : [keep(folder, present)]),
   ];
   const change = row === undefined ? "released" : isListed ? "kept" : "accepted";
@@ -73,20 +72,10 @@ function withContent(rows: readonly AcceptedRevision[], { revision, content }: R
   return [...others, { ...row, content: [...row.content, content] }].sort((a, b) => a.revision - b.revision);
 }
 
-/** The file of a module's revisions. */
-export const revisionsText = (revisions: readonly AcceptedRevision[]): string =>
-  `# Written by benchwright record release. A sign-off counts as long as the content that it names is listed here.\n${stringify({ revisions })}`;
-
 function keep(folder: string, present: Release): string {
   const text = canonicalText(present as unknown as Json);
   const digest = digestOfText(text, nodePrimitives);
-  return write(folder, releasePath(present.module, present.revision, digest), `${text}\n`);
-}
-
-function write(folder: string, path: string, text: string): string {
-  mkdirSync(dirname(join(folder, path)), { recursive: true });
-  writeFileSync(join(folder, path), text);
-  return path;
+  return writeWhole(folder, releasePath(present.module, present.revision, digest), `${text}\n`);
 }
 
 const changes: Readonly<Record<Done["change"], string>> = {

@@ -1,5 +1,5 @@
-import { existsSync, mkdirSync, renameSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { existsSync } from "node:fs";
+import { join } from "node:path";
 import { addMonths, endOfDay } from "../../engine/competency/calendar.ts";
 import { statusListId } from "../../engine/competency/credential.ts";
 import { writeInstant } from "../../engine/competency/instant.ts";
@@ -26,6 +26,7 @@ import { nodePrimitives } from "../primitives.ts";
 import { dateOf, today } from "./dates.ts";
 import { findStatements } from "./find-statement.ts";
 import { readText } from "./read-text.ts";
+import { writeWhole } from "./write-whole.ts";
 import { gunzip, gzip } from "./zip.ts";
 
 /** So long a list is good where nothing is said; common practice for lists that are renewed by hand. */
@@ -62,7 +63,7 @@ export const withdraw: Action = {
       ...{ validFrom: now, validUntil: until, created: now },
       ...{ sign, gzip, primitives: nodePrimitives },
     });
-    writeWhole(file, `${JSON.stringify(list, undefined, 2)}\n`);
+    writeWhole(folder, withdrawalsPath(mentor.id), `${JSON.stringify(list, undefined, 2)}\n`);
     if (call.flag("json"))
       printJson(output, {
         file,
@@ -129,11 +130,4 @@ function placesOnList(places: Iterable<number>): Uint8Array {
   } catch (cause) {
     throw cause instanceof RangeError ? new WrongCall(cause.message) : cause;
   }
-}
-
-/** Beside its place and renamed, so that there is never half of a list. */
-function writeWhole(file: string, text: string): void {
-  mkdirSync(dirname(file), { recursive: true });
-  writeFileSync(`${file}.new`, text);
-  renameSync(`${file}.new`, file);
 }

@@ -7,6 +7,7 @@ import type { BrokenFile } from "../../engine/competency/roster/summary.ts";
 import { type Situation, situationOf } from "../../engine/competency/situation.ts";
 import { nodePrimitives } from "../primitives.ts";
 import { listsIn } from "../record/check.ts";
+import type { Day } from "../record/dates.ts";
 import type { RecordProgramme } from "../record/programme.ts";
 import { readRecordFile } from "../record/record-files.ts";
 
@@ -16,12 +17,6 @@ export interface Read {
   readonly broken: readonly BrokenFile[];
   /** Files of which some events count for nothing. */
   readonly doubtful: readonly BrokenFile[];
-}
-
-export interface Day {
-  readonly on: string;
-  /** For looking ahead, today. */
-  readonly listsOn: string;
 }
 
 /** What a thread makes of files, given one after the other. */

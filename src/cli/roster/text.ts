@@ -87,12 +87,15 @@ export function rosterText(roster: Roster): string {
   return [rosterHead(roster), "", ...parts].join("\n");
 }
 
-/** Files that were left out, and those of which something was. */
-export function faultWords({ summary: { broken }, doubtful }: Roster): string {
+export const faultWords = ({ summary: { broken }, doubtful }: Roster): string =>
+  fileFaultWords(broken, doubtful);
+
+/** Files that were left out, and those of which something was; "" where there are none. */
+export function fileFaultWords(broken: readonly BrokenFile[], doubtful: readonly BrokenFile[]): string {
   const list = (title: string, files: readonly BrokenFile[]): string[] =>
     files.length === 0 ? [] : [`${title}:`, ...files.flatMap(fileLines)];
   return [
-    ...list("Files that are not in the roster", broken),
+    ...list("Files that are left out", broken),
     ...list("Files in which something does not count", doubtful),
   ]
     .map((line) => `${line}\n`)

@@ -1,7 +1,8 @@
 /** A thread that reads record files: it is sent their names, and sends back rows. */
 import { parentPort, workerData } from "node:worker_threads";
+import type { Day } from "../record/dates.ts";
 import { programmeFrom, type RecordSource } from "../record/programme.ts";
-import { type Day, RowReader } from "./rows.ts";
+import { RowReader } from "./rows.ts";
 
 export interface RosterSetting {
   readonly source: RecordSource;

@@ -1,0 +1,572 @@
+/** The commands key, record and roster, as their users call them. */
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { openKey } from "../../src/cli/key/key-file.ts";
+import type { Release } from "../../src/engine/competency/release.ts";
+import { callCommand } from "../support/call-command.ts";
+import { ann, ben, clubFiles, listText, releasesIn, signedOff, writeRecordFile } from "../support/club.ts";
+import { person, signed, signOffAt, statementEvent, theoryAt } from "../support/competency.ts";
+import { temporaryFolder, writeFolder } from "../support/content-folder.ts";
+
+const [jo, sam, kit] = [person("Jo"), person("Sam"), person("Kit")];
+const words = "four words by chance";
+
+let content: string;
+let records: string;
+let motor: Release;
+let governor: Release;
+
+beforeEach(async () => {
+  content = writeFolder(clubFiles);
+  mkdirSync(join(content, "withdrawals"));
+  writeFileSync(join(content, "withdrawals/ann.json"), await listText(ann));
+  writeFileSync(join(content, "withdrawals/ben.json"), await listText(ben));
+  records = temporaryFolder();
+  const releases = releasesIn(content);
+  motor = releases.get("motor")!;
+  governor = releases.get("governor")!;
+  vi.stubEnv("BENCHWRIGHT_PASSPHRASE", words);
+});
+afterEach(() => vi.unstubAllEnvs());
+
+async function call(...args: string[]) {
+  const called = await callCommand(...args, "--content", content);
+  expect(called.err).not.toMatch(/^\s+at .+:\d+/m);
+  return { ...called, json: () => JSON.parse(called.out) };
+}
+
+const keyCall = async (...args: string[]) => {
+  const called = await callCommand("key", ...args);
+  return { ...called, json: () => JSON.parse(called.out) };
+};
+
+describe("key", () => {
+  test("new makes a locked file that others can't read, public prints its did:key without a passphrase", async () => {
+    const file = join(temporaryFolder(), "ann.key.json");
+    const made = await keyCall("new", "--to", file, "--json");
+    expect(made).toMatchObject({ code: 0, err: "" });
+    const { key } = made.json();
+    expect(key).toMatch(/^did:key:z6Mk[1-9A-HJ-NP-Za-km-z]{44}$/);
+    expect(statSync(file).mode & 0o077).toBe(0);
+    vi.unstubAllEnvs();
+    expect(await keyCall("public", file)).toMatchObject({ code: 0, out: `${key}\n` });
+    const [again, text] = [await keyCall("new", "--to", file), readFileSync(file, "utf8")];
+    expect(again).toMatchObject({ code: 2, err: expect.stringContaining("exists already") });
+    expect(readFileSync(file, "utf8")).toBe(text);
+  });
+
+  test.each([
+    [["new"], 2, "--to FILE"],
+    [["public"], 2, "key public FILE"],
+    [["public", "nowhere.json"], 1, "can't be read"],
+    [[], 2, "key new"],
+    [["lend"], 2, "There is no key lend"],
+    [["public", "a", "b"], 2, 'takes no "b"'],
+    [["public", "a", "--to", "b"], 2, "takes no --to"],
+  ])("%j", async (args, code, says) => {
+    expect(await keyCall(...args)).toMatchObject({ code, out: "", err: expect.stringContaining(says) });
+  });
+
+  test("a passphrase of few letters is refused, and nothing is written", async () => {
+    vi.stubEnv("BENCHWRIGHT_PASSPHRASE", "short");
+    const file = join(temporaryFolder(), "k.json");
+    expect(await keyCall("new", "--to", file)).toMatchObject({
+      code: 1,
+      err: expect.stringContaining("12 letters"),
+    });
+    expect(existsSync(file)).toBe(false);
+  });
+
+  test("no option takes a passphrase", async () => {
+    const { out } = await callCommand("help", "key");
+    expect(out).not.toMatch(/^ {2}--pass/m);
+    expect(out).toContain("BENCHWRIGHT_PASSPHRASE");
+  });
+});
+
+describe("record check", () => {
+  test("a whole record is in order, by the content and by the site that is built from it", async () => {
+    const file = await writeRecordFile(records, "jo", jo, await signedOff(jo, motor));
+    const checked = await call("record", "check", file, "--on", "2026-11-27", "--json");
+    expect(checked.json()).toEqual({
+      ok: true,
+      files: [{ file, ok: true, what: "the record of Jo, 7 events", problems: [] }],
+    });
+    expect(checked).toMatchObject({ code: 0, err: "" });
+    expect(await call("record", "check", file, "--on", "2026-11-27")).toMatchObject({
+      code: 0,
+      out: `${file}: in order (the record of Jo, 7 events).\n`,
+    });
+    const site = join(temporaryFolder(), "site");
+    expect((await call("build", "--fresh", "--to", site)).code).toBe(0);
+    const bySite = await callCommand("record", "check", file, "--on", "2026-11-27", "--site", site);
+    expect(bySite).toMatchObject({ code: 0, err: "" });
+    writeFileSync(join(site, "withdrawals/ann.json"), await listText(ann, [], "2026-06-01T00:00:00Z"));
+    const stale = await callCommand("record", "check", file, "--on", "2026-11-27", "--site", site, "--json");
+    expect(codesIn(stale.out)).toEqual(["status-list", "status-list", "status-list"]);
+  });
+
+  test("a credential by itself is checked too; one that lapsed, one of a stranger, one from another mentor's module", async () => {
+    const give = async (name: string, credential: unknown) => {
+      const file = join(records, `${name}.json`);
+      writeFileSync(file, JSON.stringify(credential));
+      return file;
+    };
+    const good = await give("good", await signed(signOffAt("2026-03-17T20:00:00Z", ann, jo, motor), ann));
+    const old = await give("old", await signed(signOffAt("2023-03-17T20:00:00Z", ann, jo, motor), ann));
+    const strange = await give(
+      "strange",
+      await signed(signOffAt("2026-03-17T20:00:00Z", sam, jo, motor), sam),
+    );
+    const beyond = await give(
+      "beyond",
+      await signed(signOffAt("2026-03-17T20:00:00Z", ben, jo, governor), ben),
+    );
+    const { code, json } = await call(
+      "record",
+      "check",
+      good,
+      old,
+      strange,
+      beyond,
+      "--on",
+      "2026-11-27",
+      "--json",
+    );
+    expect(code).toBe(1);
+    const { ok, files } = json();
+    expect(ok).toBe(false);
+    const found = files.map((each: { problems: { code: string }[] }) => each.problems.map((one) => one.code));
+    expect(found).toEqual([[], ["lapsed"], ["issuer-unlisted"], expect.arrayContaining(["not-allowed"])]);
+  });
+
+  test.each([
+    ["an edited record", (text: string) => text.replace('"name": "Jo"', '"name": "Jon"'), "owner-signature"],
+    ["half a record", (text: string) => text.slice(0, text.length / 2), "not-json"],
+    ["a name twice", (text: string) => text.replace("{", '{"name": "Jo",'), "not-json"],
+    ["nothing", () => "", "not-json"],
+    ["another kind of file", () => "{}", "schema"],
+  ])("%s is refused with its code, told on standard error", async (_, change, code) => {
+    const file = await writeRecordFile(records, "jo", jo, await signedOff(jo, motor));
+    writeFileSync(file, change(readFileSync(file, "utf8")));
+    const told = await call("record", "check", file, "--json");
+    expect(told.code).toBe(1);
+    expect(codesIn(told.out)).toContain(code);
+    expect(await call("record", "check", file)).toMatchObject({
+      code: 1,
+      out: "",
+      err: expect.stringContaining(`  ${code}`),
+    });
+  });
+
+  test("what is no text, no file or too large is refused unread", async () => {
+    const [binary, large] = [join(records, "binary.json"), join(records, "large.json")];
+    writeFileSync(binary, Buffer.of(0xff, 0xfe, 0x00));
+    writeFileSync(large, Buffer.alloc(16 * 1024 * 1024 + 1, " "));
+    const { out, code } = await call(
+      "record",
+      "check",
+      binary,
+      large,
+      records,
+      join(records, "none.json"),
+      "--json",
+    );
+    expect(code).toBe(1);
+    expect(codesIn(out)).toEqual(["not-json", "too-large", "not-json", "not-json"]);
+  });
+
+  test.each([
+    [["check"], 2, "record check FILE"],
+    [["check", "x", "--on", "2026-02-30"], 2, "is no date"],
+    [["check", "x", "--key", "k"], 2, "takes no --key"],
+    [["check", "x", "--site", "nowhere"], 2, "not both"],
+  ])("%j is a wrong call", async (args, code, says) => {
+    expect(await call("record", ...args)).toMatchObject({
+      code,
+      out: "",
+      err: expect.stringContaining(says),
+    });
+  });
+
+  test("a folder that is no site with records is told", async () => {
+    const { code, err } = await callCommand("record", "check", "x", "--site", temporaryFolder());
+    expect({ code, err }).toEqual({ code: 1, err: expect.stringContaining("no data of records here") });
+  });
+});
+
+const codesIn = (out: string): string[] =>
+  (JSON.parse(out) as { files: { problems: { code: string }[] }[] }).files.flatMap(({ problems }) =>
+    problems.map(({ code }) => code),
+  );
+
+describe("record release", () => {
+  const releasedFiles = (module: string) => readdirSync(join(content, "modules", module, "released"));
+
+  test("keeps each module, and content that passed check passes it still, with fewer warnings", async () => {
+    const warnings = async () =>
+      (await call("check", "--json")).json().diagnostics.map(({ code }: { code: string }) => code);
+    expect(await warnings()).toContain("revision-unreleased");
+    const made = await call("record", "release", "--json");
+    expect(made).toMatchObject({ code: 0, err: "" });
+    expect(made.json().modules.map(({ module, change }: Record<string, string>) => [module, change])).toEqual(
+      [
+        ["governor", "released"],
+        ["motor", "released"],
+      ],
+    );
+    expect(await warnings()).not.toContain("revision-unreleased");
+    expect((await call("record", "release", "--json")).json().modules).toMatchObject([
+      { change: "kept", files: [] },
+      { change: "kept", files: [] },
+    ]);
+  });
+
+  test("of one module only; a typo is accepted under the same revision, and both releases are kept", async () => {
+    await call("record", "release", "motor");
+    expect(existsSync(join(content, "modules/governor/released"))).toBe(false);
+    const file = join(content, "modules/motor/module.md");
+    writeFileSync(file, readFileSync(file, "utf8").replace("Three steps", "Just three steps"));
+    const { out } = await call("record", "release", "motor");
+    expect(out).toContain("other content accepted under the same revision");
+    expect(releasedFiles("motor")).toHaveLength(2);
+    const jos = await writeRecordFile(records, "jo", jo, await signedOff(jo, motor));
+    expect(await call("record", "check", jos, "--on", "2026-11-27")).toMatchObject({ code: 0, err: "" });
+  });
+
+  test("a sign-off on content that was never released is told once the content is another", async () => {
+    const jos = await writeRecordFile(records, "jo", jo, await signedOff(jo, motor));
+    const file = join(content, "modules/motor/module.md");
+    writeFileSync(file, readFileSync(file, "utf8").replace("Three steps", "Just three steps"));
+    const { out, code } = await call("record", "check", jos, "--on", "2026-11-27", "--json");
+    expect(code).toBe(1);
+    expect(codesIn(out)).toContain("revision");
+  });
+
+  test("a module that there is not, and a programme that keeps no records", async () => {
+    expect(await call("record", "release", "moter")).toMatchObject({
+      code: 2,
+      err: expect.stringContaining("motor"),
+    });
+    content = writeFolder(new Map([...clubFiles, ["programme.yaml", "name: A club\n"]]));
+    expect(await call("record", "release")).toMatchObject({
+      code: 1,
+      err: expect.stringContaining("identifier"),
+    });
+  });
+});
+
+describe("record withdraw", () => {
+  /** A mentor whose key lies in a file. */
+  async function withKeyFile(): Promise<string> {
+    const file = join(temporaryFolder(), "cleo.key.json");
+    const { key } = (await keyCall("new", "--to", file, "--json")).json();
+    const programme = join(content, "programme.yaml");
+    const text = readFileSync(programme, "utf8");
+    writeFileSync(
+      programme,
+      text.replace("mentors:\n", `mentors:\n  - {id: cleo, name: Cleo, key: "${key}", from: 2020-01-01}\n`),
+    );
+    return file;
+  }
+
+  test("makes the list, renews it, and what was withdrawn stays so", async () => {
+    const key = await withKeyFile();
+    const list = join(content, "withdrawals/cleo.json");
+    expect(
+      (await call("record", "withdraw", "--key", key, "--until", "2036-12-31", "--json")).json(),
+    ).toEqual({
+      file: list,
+      mentor: "cleo",
+      until: "2037-01-01T00:00:00.000Z",
+      withdrawn: 0,
+      added: 0,
+    });
+    expect((await call("record", "withdraw", "4711", "--key", key, "--json")).json()).toMatchObject({
+      withdrawn: 1,
+      added: 1,
+    });
+    expect((await call("record", "withdraw", "4711", "12", "--key", key, "--json")).json()).toMatchObject({
+      withdrawn: 2,
+      added: 1,
+    });
+    const errors = (await call("check", "--json")).json().diagnostics;
+    expect(errors.filter(({ code }: { code: string }) => code.startsWith("withdrawals"))).toEqual([]);
+  });
+
+  test("a key of no mentor, a wrong passphrase, a list of somebody else, a place that there is not", async () => {
+    const key = await withKeyFile();
+    const list = join(content, "withdrawals/cleo.json");
+    writeFileSync(list, await listText(ann));
+    expect(await call("record", "withdraw", "--key", key)).toMatchObject({
+      code: 1,
+      err: expect.stringContaining("Move it away"),
+    });
+    writeFileSync(list, "{}");
+    expect(await call("record", "withdraw", "--key", key)).toMatchObject({
+      code: 1,
+      err: expect.stringContaining("Nothing is written"),
+    });
+    expect(readFileSync(list, "utf8")).toBe("{}");
+    writeFileSync(list, "");
+    expect((await call("record", "withdraw", "999999", "--key", key)).code).not.toBe(0);
+    vi.stubEnv("BENCHWRIGHT_PASSPHRASE", "other words by chance");
+    expect(await call("record", "withdraw", "--key", key)).toMatchObject({
+      code: 1,
+      err: expect.stringContaining("passphrase does not open"),
+    });
+    expect(await call("record", "withdraw", "--key", list)).toMatchObject({ code: 1 });
+    expect(await call("record", "withdraw")).toMatchObject({
+      code: 2,
+      err: expect.stringContaining("--key FILE"),
+    });
+  });
+
+  test("a sign-off is withdrawn by its id, and no longer counts", async () => {
+    const key = await withKeyFile();
+    const cleo = { name: "Cleo", ...(await openKey(key)) };
+    const mentor = { ...cleo, did: cleo.key };
+    await call("record", "withdraw", "--key", key);
+    const events = await signedOff(jo, motor, mentor);
+    const file = await writeRecordFile(records, "jo", jo, events);
+    const check = () => call("record", "check", file, "--json");
+    expect((await check()).json()).toMatchObject({ ok: true });
+    const { id } = (await signed(
+      signOffAt("2026-03-17T20:00:00Z", mentor, jo, motor, evidenceOf(events)),
+      mentor,
+    )) as { id: string };
+    expect(await call("record", "withdraw", id, "--key", key, "--records", records)).toMatchObject({
+      code: 0,
+      out: expect.stringContaining("Withdrawn: sign-off on motor, revision 1, of Jo"),
+    });
+    expect(codesIn((await check()).out)).toEqual(["withdrawn"]);
+    const { code, err } = await call(
+      "record",
+      "withdraw",
+      id.replace(/.$/, "x"),
+      "--key",
+      key,
+      "--records",
+      records,
+    );
+    expect({ code, err }).toEqual({ code: 1, err: expect.stringContaining("no record in") });
+  });
+
+  test("only who signed a sign-off can withdraw it", async () => {
+    const key = await withKeyFile();
+    const credential = await signed(signOffAt("2026-03-17T20:00:00Z", ann, jo, motor), ann);
+    const file = join(records, "sign-off.json");
+    writeFileSync(file, JSON.stringify(credential));
+    expect(await call("record", "withdraw", file, "--key", key)).toMatchObject({
+      code: 1,
+      err: expect.stringContaining("Only who signed it"),
+    });
+    await writeRecordFile(records, "jo", jo, await signedOff(jo, motor));
+    const id = String(credential.id);
+    expect(await call("record", "withdraw", id, "--key", key)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining("--records DIR"),
+    });
+    expect(await call("record", "withdraw", id, "--key", key, "--records", records)).toMatchObject({
+      code: 1,
+    });
+  });
+});
+
+const evidenceOf = (events: readonly { kind: string; id: string }[]) => ({
+  evidence: events.filter(({ kind }) => kind === "quiz").map(({ id }) => ({ name: "Quiz", digest: id })),
+});
+
+/** Jo is signed off on both, Sam on the motor until March 2027, Kit has done the theory of the motor. */
+async function threePeople(): Promise<void> {
+  await writeRecordFile(records, "jo", jo, [
+    ...(await signedOff(jo, motor)),
+    ...(await signedOff(jo, governor, ann, "2026-04")),
+  ]);
+  const short = signOffAt("2026-03-17T20:00:00Z", ann, sam, motor, { validUntil: "2027-01-10T23:59:59Z" });
+  const all = await signedOff(sam, motor);
+  const withoutSignOff = all.filter(({ kind }) => kind !== "sign-off");
+  await writeRecordFile(records, "sam", sam, [
+    ...withoutSignOff,
+    await statementEvent({ ...short, ...evidenceOf(all) }, ann),
+  ]);
+  await writeRecordFile(records, "kit", kit, theoryAt("2026-11-01T19:00:00Z", kit, motor));
+}
+
+describe("roster", () => {
+  const onDay = ["--on", "2026-11-27"];
+
+  test("says who may do what, who is ready, what lapses, what one person holds, and which files are broken", async () => {
+    await threePeople();
+    writeFileSync(join(records, "torn.record.json"), "{");
+    const joFile = join(records, "jo.record.json");
+    writeFileSync(
+      join(records, "edited.record.json"),
+      readFileSync(joFile, "utf8").replace('"name": "Jo"', '"name": "Jon"'),
+    );
+    const { code, out, err } = await call("roster", records, ...onDay, "--json");
+    const { on, people, modules, lapsing, handovers, unheld, broken } = JSON.parse(out);
+    expect(on).toBe("2026-11-27");
+    expect(people.map(({ name }: { name: string }) => name)).toEqual(["Jo", "Kit", "Sam"]);
+    expect(people[0]).toMatchObject({
+      key: jo.did,
+      handedIn: "2026-11-27T20:00:00.000Z",
+      files: [joFile],
+      modules: {
+        motor: { standing: "signed off", level: "alone", until: "2028-03-17" },
+        governor: { standing: "signed off", until: "2028-04-17" },
+      },
+    });
+    expect(people[1].modules).toEqual({
+      motor: expect.objectContaining({ standing: "ready to be watched" }),
+    });
+    const named = (list: { name: string }[]) => list.map(({ name }) => name);
+    const ofMotor = modules.find(({ module }: { module: string }) => module === "motor");
+    expect(named(ofMotor.alone)).toEqual(["Jo", "Sam"]);
+    expect(named(ofMotor.readyToBeWatched)).toEqual(["Kit"]);
+    expect(lapsing).toEqual([{ name: "Sam", key: sam.did, module: "motor", until: "2027-01-10" }]);
+    expect(handovers).toMatchObject([{ module: "governor", holder: { name: "Jo" } }]);
+    expect(handovers[0].unwritten).toContain("what is checked once the work is done");
+    expect(unheld).toEqual([]);
+    expect(
+      broken.map(({ problems }: { problems: { code: string }[] }) => problems.map((one) => one.code)),
+    ).toEqual([["owner-signature"], ["not-json"]]);
+    expect(code).toBe(1);
+    expect(err).toContain("torn.record.json");
+  });
+
+  test("by a later day what lapsed has lapsed, by an earlier one nothing is signed yet", async () => {
+    await threePeople();
+    const standing = async (day: string) => {
+      const { people } = JSON.parse((await call("roster", records, "--on", day, "--json")).out);
+      const [ofSam] = people.filter(({ name }: { name: string }) => name === "Sam");
+      return ofSam?.modules.motor.standing;
+    };
+    expect(await standing("2027-01-10")).toBe("lapses soon");
+    expect(await standing("2027-01-11")).toBe("lapsed");
+    expect(await standing("2026-03-16")).toBe("ready to be watched");
+    expect(await standing("2026-03-02")).toBeUndefined();
+  });
+
+  test("two files of one person are one person; text, table and page say the same", async () => {
+    await threePeople();
+    mkdirSync(join(records, "older"));
+    await writeRecordFile(
+      join(records, "older"),
+      "kit",
+      kit,
+      theoryAt("2026-10-01T19:00:00Z", kit, governor),
+    );
+    const [page, table] = [join(temporaryFolder(), "roster.html"), join(temporaryFolder(), "roster.csv")];
+    const { code, out, err } = await call("roster", records, ...onDay, "--html", page, "--csv", table);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(out).toContain("A restoring club: 2026-11-27, 3 people, 2 modules");
+    expect(out).toContain("May work alone\n  The governor: Jo\n  The motor: Jo, Sam\n");
+    expect(out).toContain("2027-01-10  Sam: The motor");
+    const rows = readFileSync(table, "utf8").trimEnd().split("\n");
+    expect(rows[0]).toBe("name,key,handed_in,governor,motor");
+    expect(rows.slice(1)).toEqual([
+      `Jo,${jo.did},2026-11-27T20:00:00.000Z,signed off until 2028-04-17,signed off until 2028-03-17`,
+      `Kit,${kit.did},2026-11-27T20:00:00.000Z,under way,ready to be watched`,
+      `Sam,${sam.did},2026-11-27T20:00:00.000Z,,lapses soon until 2027-01-10`,
+    ]);
+    const text = readFileSync(page, "utf8");
+    expect(text).toContain('<th scope="row">Jo</th><td>signed off until 2028-04-17</td>');
+    expect(text).not.toMatch(/<script|<link|src=|https?:\/\//);
+  });
+
+  test("a name that begins like a formula or holds marks is harmless in table and page", async () => {
+    const odd = person('=1+1,"<b>');
+    await writeRecordFile(records, "odd", odd, theoryAt("2026-11-01T19:00:00Z", odd, motor));
+    const [page, table] = [join(temporaryFolder(), "roster.html"), join(temporaryFolder(), "roster.csv")];
+    await call("roster", records, ...onDay, "--html", page, "--csv", table);
+    expect(readFileSync(table, "utf8")).toContain('"\'=1+1,""<b>",');
+    expect(readFileSync(page, "utf8")).not.toContain("<b>");
+  });
+
+  test("tonight, with these people present", async () => {
+    await threePeople();
+    const tonight = async (present: string) =>
+      JSON.parse((await call("roster", records, ...onDay, "--present", present, "--json")).out).tonight.map(
+        (module: Record<string, { name: string }[] | string>) => [
+          module.module,
+          ...["alone", "underEye", "waitingForMentor"].map((list) =>
+            (module[list] as { name: string }[]).map(({ name }) => name),
+          ),
+        ],
+      );
+    expect(await tonight("Jo, Kit")).toEqual([
+      ["governor", [], [], ["Jo"]],
+      ["motor", ["Jo"], [], []],
+    ]);
+    expect(await tonight("jo,kit,ANN")).toEqual([
+      ["governor", ["Jo"], [], []],
+      ["motor", ["Jo"], ["Kit"], []],
+    ]);
+    expect(await call("roster", records, "--present", "Nobody")).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('nobody is called "nobody"'),
+    });
+  });
+
+  test.each([
+    [[], 2, "roster DIR"],
+    [["nowhere"], 1, "can't be read"],
+    [["here", "--on", "today"], 2, "is no date"],
+  ])("%j", async (args, code, says) => {
+    expect(await call("roster", ...args)).toMatchObject({
+      code,
+      out: "",
+      err: expect.stringContaining(says),
+    });
+  });
+});
+
+describe("record recall", () => {
+  const args = ["record", "recall", "motor", "--revision", "1", "--because", "The arbor can slip."];
+
+  test("names whom and what it touches, and changes nothing until it is told to", async () => {
+    await threePeople();
+    await call("record", "release");
+    const told = await call(...args, "--records", records, "--from", "2026-11-27", "--json");
+    expect(told).toMatchObject({ code: 0, err: "" });
+    const { stopped, learning, alsoStopped, notice, marked } = told.json();
+    const named = (list: { name: string }[]) => list.map(({ name }) => name).sort();
+    expect(named(stopped)).toEqual(["Jo", "Sam"]);
+    expect(named(learning)).toEqual(["Kit"]);
+    expect(alsoStopped).toMatchObject([{ module: "governor", people: [{ name: "Jo" }] }]);
+    expect(notice.heading).toBe("Stop work: The motor, revision 1, from 2026-11-27");
+    expect(marked).toBeNull();
+    const roster = () => call("roster", records, "--on", "2026-11-27", "--json");
+    expect((await roster()).json().modules).toMatchObject([
+      { alone: [{ name: "Jo" }] },
+      { alone: [{ name: "Jo" }, { name: "Sam" }] },
+    ]);
+    const page = join(temporaryFolder(), "notice.html");
+    const done = await call(...args, "--records", records, "--from", "2026-11-27", "--mark", "--html", page);
+    expect(done).toMatchObject({
+      code: 0,
+      out: expect.stringContaining("Written: modules/motor/revisions.yaml"),
+    });
+    expect(readFileSync(page, "utf8")).toContain("The arbor can slip.");
+    expect((await call("check")).code).toBe(0);
+    expect((await roster()).json().modules).toMatchObject([{ alone: [] }, { alone: [] }]);
+    expect(
+      (await call(...args, "--records", records, "--from", "2026-11-27", "--json")).json().stopped,
+    ).toHaveLength(2);
+  });
+
+  test.each([
+    [["motor", "--revision", "1"], "--because"],
+    [["moter", "--revision", "1", "--because", "x"], "governor, motor"],
+    [["motor", "--revision", "7", "--because", "x"], "no revision 7"],
+    [["motor", "--revision", "one", "--because", "x"], "is no revision"],
+  ])("%j is a wrong call", async (given, says) => {
+    expect(await call("record", "recall", ...given, "--records", records)).toMatchObject({
+      code: 2,
+      out: "",
+      err: expect.stringContaining(says),
+    });
+  });
+});
