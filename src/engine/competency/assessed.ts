@@ -4,20 +4,14 @@ import type { RecordEvent } from "./event.ts";
 import { isEvidence, type Rescored, rescore } from "./evidence.ts";
 import { type Gathered, gather } from "./facts.ts";
 import { readInstant } from "./instant.ts";
+import { type Judged, statementKey } from "./judged.ts";
 import { keysOf } from "./owner-keys.ts";
 import type { Primitives } from "./primitives.ts";
-import type { RecordProblem } from "./problems.ts";
 import type { CompetencyRecord } from "./record.ts";
 import type { Digest } from "./release.ts";
 import { pickedPapers } from "./sittings.ts";
 import type { Situation } from "./situation.ts";
 import { type ReadStatement, readStatements, type SignedStatement } from "./statements.ts";
-
-/** A signed statement and all that is against it, but for its evidence. */
-export interface Judged {
-  readonly signed: SignedStatement;
-  readonly problems: readonly RecordProblem[];
-}
 
 export interface Assessed {
   /** Up to the end of the date. */
@@ -35,18 +29,15 @@ export function assess(record: CompetencyRecord, situation: Situation, primitive
   const { rules, releases, end } = situation;
   const events = record.events.filter(({ at }) => readInstant(at)! < end);
   const read = readStatements(events, rules, primitives);
-  const statements = once([...read.values()].flatMap((each) => (each.ok ? [each.signed] : [])));
+  const statements = eachOnce([...read.values()].flatMap((each) => (each.ok ? [each.signed] : [])));
   const keys = keysOf(record.owner, statements, situation);
   const judged = statements.map((signed) => ({ signed, problems: problemsWith(signed, situation, keys) }));
   const rescored = rescoreAll(events, { releases, keys, primitives });
   return { events, keys, read, judged, rescored, gathered: gather(events, rescored) };
 }
 
-/** A mentor's statement is known by its id. */
-export const statementKey = ({ statement }: SignedStatement): string => `${statement.issuer} ${statement.id}`;
-
 /** Of one that was brought in twice the event that comes first by its id, so that the order of events makes no difference. */
-function once(statements: readonly SignedStatement[]): SignedStatement[] {
+function eachOnce(statements: readonly SignedStatement[]): SignedStatement[] {
   const byId = new Map<string, SignedStatement>();
   for (const signed of statements) {
     const key = statementKey(signed);

@@ -1,9 +1,10 @@
 /** Everything that is wrong with a record or a credential, for whoever wants to know whether to trust it. */
-import { type Assessed, assess, type Judged } from "./assessed.ts";
+import { type Assessed, assess } from "./assessed.ts";
 import { problemsWith } from "./checks/index.ts";
 import { isObject } from "./fields.ts";
 import { readInstant } from "./instant.ts";
 import type { Json } from "./json.ts";
+import type { Judged } from "./judged.ts";
 import { levels } from "./levels.ts";
 import type { Primitives } from "./primitives.ts";
 import { placed, problem } from "./problem.ts";

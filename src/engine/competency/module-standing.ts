@@ -1,6 +1,7 @@
 /** How a person stands with one module. */
 import { daysBetween, lastDay } from "./calendar.ts";
 import { type Gathered, noFacts, revisionKey } from "./facts.ts";
+import type { JudgedObservation } from "./judged.ts";
 import { mentorNames } from "./mentor-names.ts";
 import { needsMissing, needsSuspending } from "./needs.ts";
 import { observationsMissing } from "./observations-missing.ts";
@@ -11,8 +12,9 @@ import { readiness } from "./readiness.ts";
 import type { ReleaseCard } from "./release.ts";
 import type { Situation } from "./situation.ts";
 import type { Missing, ModuleState, Standing } from "./state.ts";
-import { type JudgedObservation, type JudgedSignOff, usedUpBy } from "./support.ts";
+import type { JudgedSignOff } from "./support.ts";
 import { theoryMissing } from "./theory-missing.ts";
+import { usedUpBy } from "./used-up.ts";
 
 /** What a person has on a module. */
 export interface OwnEvidence {

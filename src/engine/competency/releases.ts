@@ -2,6 +2,7 @@
 import type { Graph } from "../procedure/graph.ts";
 import { performingGraph } from "../procedure/performing-graph.ts";
 import type { PracticeEvent, QuizEvent, RunEvent } from "./event.ts";
+import { once } from "./once.ts";
 import type {
   AcceptedRevision,
   Digest,
@@ -100,11 +101,3 @@ const signable = ({ rules, phases, quiz }: Release | ReleaseCard): Signable => (
 });
 
 const keyOf = ({ module, revision }: Named, digest: Digest): string => `${digest} ${revision} ${module}`;
-
-function once<Value>(make: () => Value): () => Value {
-  let made: { readonly value: Value } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
-}

@@ -2,12 +2,13 @@
 import { type Assessed, assess } from "./assessed.ts";
 import { revisionKey } from "./facts.ts";
 import { grouped } from "./grouped.ts";
+import { isObservation } from "./judged.ts";
 import { standingWith } from "./module-standing.ts";
 import type { Primitives } from "./primitives.ts";
 import type { CompetencyRecord } from "./record.ts";
 import { type Situation, type SituationInput, situationOf } from "./situation.ts";
 import type { ModuleState } from "./state.ts";
-import { isObservation, type JudgedSignOff, judgeSignOffs } from "./support.ts";
+import { type JudgedSignOff, judgeSignOffs } from "./support.ts";
 
 export interface StateInput extends SituationInput {
   /** As `readRecord` gave it. */

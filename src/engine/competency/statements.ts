@@ -5,6 +5,7 @@ import { digestOf } from "./digest.ts";
 import type { CredentialEvent, RecordEvent } from "./event.ts";
 import { readInstant } from "./instant.ts";
 import type { Json } from "./json.ts";
+import { once } from "./once.ts";
 import type { Primitives } from "./primitives.ts";
 import { problem } from "./problem.ts";
 import type { RecordProblem } from "./problems.ts";
@@ -16,7 +17,7 @@ import type { Statement } from "./sign-off.ts";
 /** A statement whose signature is that of its issuer. */
 export interface SignedStatement<Kind extends Statement = Statement> {
   readonly statement: Kind;
-  /** Of the whole credential, as a mentor's `keep` lists it. */
+  /** Of the whole credential, as a mentor's `keep` lists it. Worked out when it is first asked for, which few are. */
   readonly digest: Digest;
   /** The event that holds it; undefined of a credential by itself. */
   readonly event: Digest | undefined;
@@ -50,8 +51,17 @@ export function readStatement(
   if (from === undefined || (statement.validUntil !== undefined && until === undefined))
     return noTime(statement);
   if (until !== undefined && until <= from) return reversed(statement);
-  const digest = digestOf(document, primitives);
-  return { ok: true, signed: { statement, digest, event, from, until, day: dayOf(from, timeZone) } };
+  const digest = once(() => digestOf(document, primitives));
+  const day = dayOf(from, timeZone);
+  return {
+    ok: true,
+    signed: {
+      ...{ statement, event, from, until, day },
+      get digest() {
+        return digest();
+      },
+    },
+  };
 }
 
 const noTime = ({ validFrom, validUntil }: Statement): ReadStatement => ({

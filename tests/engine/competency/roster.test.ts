@@ -1,7 +1,7 @@
 /** Who may do what, over several people; who could be next; who may work tonight. */
 import { beforeAll, describe, expect, test } from "vitest";
+import { nodePrimitives } from "../../../src/cli/primitives.ts";
 import type { RecordEvent } from "../../../src/engine/competency/event.ts";
-import { portable } from "../../../src/engine/competency/libraries.ts";
 import { beforeWithdrawing, recallOf } from "../../../src/engine/competency/recall.ts";
 import type { Release } from "../../../src/engine/competency/release.ts";
 import { Releases } from "../../../src/engine/competency/releases.ts";
@@ -63,7 +63,7 @@ const rowOf = (who: Person, events: readonly RecordEvent[], file: string, situat
   rosterRow(
     { record: recordOf(who, events), files: [file], written: "2026-06-01T00:00:00.000Z" },
     situation,
-    portable,
+    nodePrimitives,
   );
 
 let events: Map<Person, RecordEvent[]>;
@@ -154,7 +154,7 @@ describe("one person with several files", () => {
       { record: recordOf(jo, rest), files: ["laptop"], written: "2026-05-21T00:00:00.000Z" },
       { record: recordOf(joAgain, [handover]), files: ["new phone"], written: "2026-06-03T00:00:00.000Z" },
     ];
-    const all = handedIn.map((each) => rosterRow(each, june, portable));
+    const all = handedIn.map((each) => rosterRow(each, june, nodePrimitives));
     const groups = byPerson(all);
     expect(groups.map((group) => group.flatMap(({ files }) => files))).toEqual([
       ["phone", "laptop", "new phone"],
@@ -166,7 +166,7 @@ describe("one person with several files", () => {
       files: ["phone", "laptop", "new phone"],
       written: "2026-06-03T00:00:00.000Z",
     });
-    const row = rosterRow(one, june, portable);
+    const row = rosterRow(one, june, nodePrimitives);
     expect(row.owner).toBe(joAgain.did);
     expect(row.states.get("governor")!.standing).toBe("signed off");
   });

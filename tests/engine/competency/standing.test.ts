@@ -1,7 +1,7 @@
 /** Worked situations: what someone is allowed on a date, and what is missing. The rules are those of the design, in words beside each. */
 import { beforeAll, describe, expect, test } from "vitest";
+import { nodePrimitives } from "../../../src/cli/primitives.ts";
 import type { CredentialEvent, RecordEvent } from "../../../src/engine/competency/event.ts";
-import { portable } from "../../../src/engine/competency/libraries.ts";
 import type { Release } from "../../../src/engine/competency/release.ts";
 import { Releases } from "../../../src/engine/competency/releases.ts";
 import type { RecordRules } from "../../../src/engine/competency/rules.ts";
@@ -57,7 +57,7 @@ function statesIn(situation: Situation): Map<string, ModuleState> {
     releases: new Releases(cards, [...modules, ...earlier]),
     statuses: [withdrawalList(ann), withdrawalList(ben)],
     on: "2026-06-30",
-    primitives: portable,
+    primitives: nodePrimitives,
     ...rest,
   });
 }
@@ -336,6 +336,30 @@ describe("a sign-off", () => {
     expect(stateIn({ events: [...without, watched, unaided, resting] }).standing).toBe("under way");
   });
 
+  test("one that never held uses nothing up", async () => {
+    const early = await signedOff("2026-05-08T20:00:00Z");
+    // At the time one observation was missing.
+    expect(stateIn({ events: [...theory, watched, early] }).standing).toBe("ready to be watched");
+    expect(stateIn({ events: [...theory, watched, early, unaided, signOff] }).standing).toBe("signed off");
+  });
+
+  test("may list a statement by any event that brought it in, or by itself", async () => {
+    const { credential } = unaided as CredentialEvent;
+    const again = eventAt("2026-05-20T08:00:00Z", { kind: "observation", credential });
+    for (const digest of [unaided.id, again.id, digestOfCredential(credential)]) {
+      const resting = await signedOff("2026-05-10T19:00:00Z", { evidence: [{ name: "Unaided", digest }] });
+      const events = [...theory, watched, unaided, again, resting];
+      expect(stateIn({ events }).standing).toBe("signed off");
+    }
+    const stranger = person("A stranger");
+    const theirs = await observed("2026-05-09T19:00:00Z", {}, stranger);
+    const evidence = [{ name: "Unaided", digest: theirs.id }];
+    const resting = await signedOff("2026-05-10T19:00:00Z", { evidence });
+    expect(stateIn({ events: [...theory, watched, unaided, theirs, resting] }).standing).not.toBe(
+      "signed off",
+    );
+  });
+
   test("under eye leaves the way to alone open, and shows its level", async () => {
     const underEye = await signedOff("2026-05-02T19:00:00Z", { level: "under eye" });
     expect(stateIn({ events: [...theory, underEye] })).toMatchObject({
@@ -414,7 +438,7 @@ describe("a sign-off", () => {
       releases: new Releases([card], [motor, mended]),
       statuses: [withdrawalList(ann)],
       on: "2026-06-30",
-      primitives: portable,
+      primitives: nodePrimitives,
     }).get("motor")!;
     expect(state.standing).toBe("signed off");
   });
@@ -429,7 +453,7 @@ describe("a sign-off", () => {
         releases: new Releases([card], [motor]),
         statuses: [withdrawalList(ann)],
         on: date,
-        primitives: portable,
+        primitives: nodePrimitives,
       }).get("motor")!.standing;
     expect(on("2026-06-14")).toBe("signed off");
     expect(on("2026-06-15")).toBe("withdrawn");
