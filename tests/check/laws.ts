@@ -98,7 +98,7 @@ export interface Exception {
 const libraries = (to: string): Exception => ({
   from: "src/engine/competency/libraries.ts",
   to,
-  why: "Ed25519, SHA-2, base58 and canonical JSON are not written a second time; they run anywhere, and one file hands them on.",
+  why: "Ed25519, SHA-2 and base58 are not written a second time; they run anywhere, and one file hands them on.",
 });
 
 export const exceptions: readonly Exception[] = [
@@ -106,7 +106,6 @@ export const exceptions: readonly Exception[] = [
   libraries("@noble/hashes/sha2.js"),
   libraries("@noble/hashes/utils.js"),
   libraries("@scure/base"),
-  libraries("canonicalize"),
 ];
 
 /** Arrows that are known to exist. Where one is not found, the check has not seen what it claims to have seen. */

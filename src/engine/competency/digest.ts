@@ -1,6 +1,8 @@
 /** Digests as they stand in records and credentials: `uEi…`, which is multibase base64url of a multihash of SHA-256. */
+
+import { canonicalText } from "./canonical.ts";
 import type { Json } from "./json.ts";
-import { base64url, canonicalText, utf8 } from "./libraries.ts";
+import { base64url, utf8 } from "./libraries.ts";
 import type { Primitives } from "./primitives.ts";
 import type { Digest } from "./release.ts";
 

@@ -1,10 +1,12 @@
 /** A secret key in a file, locked with a passphrase: PBKDF2 makes a key of the passphrase, AES-256-GCM locks with it. */
+
+import { canonicalText } from "./canonical.ts";
 import { didKeyOf, publicKeyOfDid } from "./did-key.ts";
 import { firstDifference } from "./difference.ts";
 import { at, isObject, textAt } from "./fields.ts";
 import type { Json, JsonObject } from "./json.ts";
 import type { Cipher, Lock } from "./key-cipher.ts";
-import { base64url, canonicalText, publicKeyOf, utf8 } from "./libraries.ts";
+import { base64url, publicKeyOf, utf8 } from "./libraries.ts";
 
 /** Of PBKDF2 with SHA-256: what OWASP's Password Storage Cheat Sheet asks for at least (2023). */
 export const fewestRounds = 600_000;

@@ -6,9 +6,9 @@ import { getPublicKey, hashes, Point, sign } from "@noble/ed25519";
 import { sha256, sha512 } from "@noble/hashes/sha2.js";
 import { utf8ToBytes } from "@noble/hashes/utils.js";
 import { base58 as base58btc, base64urlnopad } from "@scure/base";
-import canonicalize from "canonicalize";
-import type { Json } from "./json.ts";
 import type { Primitives } from "./primitives.ts";
+
+export { canonicalText } from "./canonical.ts";
 
 hashes.sha512 = sha512;
 
@@ -25,13 +25,6 @@ export const base64url: Encoding = base64urlnopad;
 
 /** The UTF-8 of a text. */
 export const utf8 = (text: string): Uint8Array => utf8ToBytes(text);
-
-/** Canonical JSON (RFC 8785). Throws on what is no JSON: infinite numbers, lone surrogates. O(size · log fields). */
-export function canonicalText(value: Json): string {
-  const text = canonicalize(value);
-  if (text === undefined) throw new TypeError("undefined is no JSON value");
-  return text;
-}
 
 /** The 32-byte public key of a 32-byte secret (RFC 8032 section 5.1.5). Throws on another length. */
 export const publicKeyOf = (secret: Uint8Array): Uint8Array => getPublicKey(secret);

@@ -1,9 +1,11 @@
 /** Signs and checks documents by Data Integrity 1.0 with the cryptosuite eddsa-jcs-2022 (W3C Recommendation, 15 May 2025). */
+
+import { canonicalText } from "./canonical.ts";
 import { credentialContexts } from "./contexts.ts";
 import { verificationMethodOf } from "./did-key.ts";
 import { without } from "./fields.ts";
 import type { JsonObject } from "./json.ts";
-import { base58, canonicalText, utf8 } from "./libraries.ts";
+import { base58, utf8 } from "./libraries.ts";
 import type { Primitives, Sign } from "./primitives.ts";
 import type { RecordProblem } from "./problems.ts";
 import { readProof } from "./read-proof.ts";
