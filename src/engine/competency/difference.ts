@@ -17,19 +17,28 @@ export function firstDifference(
   expected: Json,
   found: Json | undefined,
   isFree: (path: string) => boolean,
-  path = "",
+  steps: readonly (string | number)[] = [],
 ): Difference | undefined {
-  if (typeof expected === "string" && typeof found === "string" && isFree(path)) return undefined;
-  if (!isObject(expected) && !isList(expected))
-    return expected === found ? undefined : { path, expected, found };
-  if (!isLike(expected, found)) return { path, expected, found };
-  for (const [name, part] of Object.entries(expected)) {
-    const place = isList(expected) ? `${path}[${name}]` : `${path}.${name}`.replace(/^\./, "");
-    const difference = firstDifference(part, at(found, name), isFree, place);
+  if (expected === found) return undefined;
+  const isAlike = isList(expected)
+    ? isList(found) && found.length === expected.length
+    : isObject(expected) && isObject(found);
+  if (!isAlike) {
+    const path = pathOf(steps);
+    const isText = typeof expected === "string" && typeof found === "string";
+    return isText && isFree(path) ? undefined : { path, expected, found };
+  }
+  const names = isList(expected) ? expected.keys() : Object.keys(expected as object);
+  for (const name of names) {
+    const difference = firstDifference(at(expected, name)!, at(found, name), isFree, [...steps, name]);
     if (difference !== undefined) return difference;
   }
   return undefined;
 }
 
-const isLike = (expected: Json, found: Json | undefined): boolean =>
-  isList(expected) ? isList(found) && found.length === expected.length : isObject(found);
+/** `["proof", 0, "type"]` as `proof[0].type`. */
+export const pathOf = (steps: readonly (string | number)[]): string =>
+  steps
+    .map((step) => (typeof step === "number" ? `[${step}]` : `.${step}`))
+    .join("")
+    .slice(steps[0] === undefined || typeof steps[0] === "number" ? 0 : 1);

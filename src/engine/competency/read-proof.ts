@@ -1,5 +1,6 @@
 /** Reads the one proof of a signed document: everything about it but whether the signature fits. */
 import { publicKeyOfDid, verificationMethodOf } from "./did-key.ts";
+import { pathOf } from "./difference.ts";
 import { at, isList, isObject, textAt } from "./fields.ts";
 import { readInstant } from "./instant.ts";
 import type { Json, JsonObject } from "./json.ts";
@@ -148,10 +149,9 @@ function problemOf(
   document: JsonObject,
   contexts: readonly string[],
 ): RecordProblem {
-  const place = path.map((step) => (typeof step === "number" ? `[${step}]` : `.${step}`)).join("");
   return {
     code,
     message: `Expected ${expected(document, contexts)}; found ${quoted(at(document, ...path))}. Ask whoever signed it for the file as they signed it.`,
-    at: place.slice(1),
+    at: pathOf(path),
   };
 }
