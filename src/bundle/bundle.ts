@@ -16,6 +16,7 @@ export const entries = [
   "read",
   "recorder",
   "record",
+  "check",
 ] as const;
 
 export interface BundleOptions {

@@ -1,6 +1,7 @@
 /** Every page of the site, and what makes it. */
 import type { Book } from "../../layouts/book.ts";
 import { benchPage } from "../../layouts/interactive/bench.ts";
+import { checkPage } from "../../layouts/interactive/check.ts";
 import { dryRunPage } from "../../layouts/interactive/dry-run.ts";
 import { faultsPage } from "../../layouts/interactive/faults.ts";
 import { quizKeyPage } from "../../layouts/interactive/key.ts";
@@ -58,6 +59,7 @@ const plainPages: readonly PlainPage[] = [
   { id: "sums", make: sumsPage },
   { id: "sums/threads", make: threadsPage },
   { id: "record", make: recordPage, has: keepsRecords },
+  { id: "check", make: checkPage, has: keepsRecords },
   { id: "sums/formulas", make: formulasPage },
   ...sheetLists.map((list) => ({ id: list.id, make: (book: Book) => sheetListPage(list, book) })),
 ];

@@ -9,7 +9,7 @@ import { gunzip } from "./gunzip.ts";
 /** Those that can be read; without one, what its mentor signed can't be confirmed. */
 export async function statusLists(
   { withdrawals }: ProgrammeData,
-  { events }: CompetencyRecord,
+  { events }: Pick<CompetencyRecord, "events">,
 ): Promise<StatusList[]> {
   const kept = events.flatMap((event) => (event.kind === "withdrawal" ? [event.list] : []));
   const lists: Json[] = [...withdrawals.map(([, list]) => list), ...kept];

@@ -1,0 +1,99 @@
+/** What a file comes to, in words: first whether it holds, then what does not, then what does. */
+import { lastDay } from "../../engine/competency/calendar.ts";
+import type { Statement } from "../../engine/competency/sign-off.ts";
+import { evidenceView } from "../opened/evidence-view.ts";
+import type { Opened, OpenedRecord, OpenedStatement } from "../opened/open-file.ts";
+import { problemList } from "../opened/problem-list.ts";
+import { judgedIn, onWhat, saysWhat, statementsView } from "../opened/statements-view.ts";
+import { facts } from "../opened/table.ts";
+import { element } from "../page/element.ts";
+import { counted } from "../page/words.ts";
+import { shortKey } from "../record/facts-view.ts";
+import type { Naming } from "../record/next-words.ts";
+
+export interface VerdictOptions {
+  readonly file: string;
+  readonly opened: Opened;
+  readonly naming: Naming;
+  /** IANA name. */
+  readonly timeZone: string;
+  /** Of the verdicts on the page, which one: no two headings have one id. */
+  readonly place: number;
+}
+
+/** Its heading can have the focus. */
+export function verdictView({ file, opened, naming, timeZone, place }: VerdictOptions): HTMLElement {
+  const isOk = opened.problems.length === 0;
+  const id = `s_verdict-${place}`;
+  return element(
+    "section",
+    { class: "group verdict-of-file", "aria-labelledby": id },
+    element("h2", { id, tabindex: "-1" }, `${headings[opened.kind](isOk)}: ${file}`),
+    element("p", { class: isOk ? "holds" : "warning" }, summary(opened)),
+    isOk ? undefined : problemList(opened.problems),
+    ...(opened.kind === "record" ? ofRecord(opened, naming, timeZone) : []),
+    ...(opened.kind === "statement" ? ofStatement(opened, naming, timeZone) : []),
+  );
+}
+
+const headings: { readonly [Kind in Opened["kind"]]: (isOk: boolean) => string } = {
+  record: (isOk) => (isOk ? "All of it adds up" : "Not all of it adds up"),
+  statement: (isOk) => (isOk ? "It holds" : "It does not hold"),
+  nothing: () => "This can’t be relied on",
+};
+
+function summary({ kind, problems }: Opened): string {
+  if (kind === "nothing") return "Nothing of this file counts.";
+  if (problems.length > 0)
+    return `${counted(problems.length, "thing is", "things are")} wrong with it. What is not named here holds.`;
+  return kind === "record"
+    ? "The file is as its owner saved it. Every signature in it is right, and whatever can be marked again comes to what it claims."
+    : "The signature is right, and the mentor may sign it. What it rests on lies in the trainee’s record, which was not given: to have that looked at too, choose the record.";
+}
+
+function ofRecord({ overview, written }: OpenedRecord, naming: Naming, timeZone: string) {
+  const { record, situation } = overview;
+  const signed = statementsView(judgedIn(overview), naming, timeZone);
+  const evidence = evidenceView(overview, naming);
+  return [
+    element("h3", {}, "Whose it is"),
+    facts([
+      ["Name", `${record.name} (as they want to be called; the key counts)`],
+      ["Key", record.owner],
+      ["Saved", written === undefined ? undefined : naming.day(written.slice(0, 10))],
+      ["Holds", counted(record.events.length, "entry", "entries")],
+      ["Looked at", naming.day(situation.on)],
+    ]),
+    element("h3", {}, "What mentors have signed"),
+    signed ?? element("p", {}, "Nothing yet."),
+    element("h3", {}, "What they did by themselves"),
+    evidence ?? element("p", {}, "Nothing yet."),
+  ];
+}
+
+function ofStatement({ signed, on, problems }: OpenedStatement, naming: Naming, timeZone: string) {
+  const { statement, until, day } = signed;
+  const last = until === undefined ? undefined : naming.day(lastDay(until, timeZone));
+  return [
+    element("h3", {}, "What it says"),
+    facts([
+      ["For", `${statement.subjectName}, key ${shortKey(statement.subject)}`],
+      ["What", saysWhat(statement)],
+      ["Of", onWhat(statement)],
+      ["Signed by", statement.issuerName],
+      ["Signed on", naming.day(day)],
+      ["Holds until", last ?? "it is withdrawn"],
+      ["Looked at", `${naming.day(on)}: ${problems.length === 0 ? "it holds" : "it does not hold"}`],
+      ["Rests on", restsOn(statement)],
+      ["Words", statement.kind === "new-key" ? undefined : statement.words || undefined],
+      ["Key of the mentor", statement.issuer],
+      ["Key of the trainee", statement.subject],
+      ["Digest", signed.digest],
+    ]),
+  ];
+}
+
+const restsOn = (statement: Statement): string | undefined =>
+  statement.kind === "sign-off"
+    ? statement.evidence.map(({ name }) => name).join("; ") || undefined
+    : undefined;
