@@ -28,9 +28,12 @@ export interface Person {
   sign(message: Uint8Array): Promise<Uint8Array>;
 }
 
+export const secretOf = (name: string): Uint8Array =>
+  new Uint8Array(createHash("sha256").update(`key of ${name}`).digest());
+
 /** Someone with a key of their own; trainee or mentor. */
 export function person(name: string): Person {
-  const secret = new Uint8Array(createHash("sha256").update(`key of ${name}`).digest());
+  const secret = secretOf(name);
   return {
     name,
     did: didKeyOf(publicKeyOf(secret)),
