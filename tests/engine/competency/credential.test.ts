@@ -1,8 +1,9 @@
+import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { nodePrimitives } from "../../../src/cli/primitives.ts";
 import { credentialOf, readCredential } from "../../../src/engine/competency/credential.ts";
-import type { Json } from "../../../src/engine/competency/json.ts";
+import type { Json, JsonObject } from "../../../src/engine/competency/json.ts";
 import { portable } from "../../../src/engine/competency/libraries.ts";
 import { checkProof } from "../../../src/engine/competency/proof.ts";
 import { changed, referenceJson, sample } from "./reference.ts";
@@ -76,6 +77,16 @@ test("every field is a term of the contexts that are named", async () => {
   expect(names.filter((name) => !terms.has(name) && name !== "@context")).toEqual([]);
   expect(names).toContain("digestMultibase");
 });
+
+test.each(statements)(
+  "a $kind that was signed by the first version, and kept since, is still good",
+  (statement) => {
+    const path = new URL(`kept/${statement.kind}.vc.json`, import.meta.url);
+    const kept = JSON.parse(readFileSync(path, "utf8")) as JsonObject;
+    expect(checkProof(kept, portable)).toBeUndefined();
+    expect(readCredential(kept, identifier)).toEqual({ ok: true, statement });
+  },
+);
 
 test("words for people may change from one version to the next", () => {
   const credential = credentialOf(signOff, identifier, programme);
