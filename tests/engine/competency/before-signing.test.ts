@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { nodePrimitives } from "../../../src/cli/primitives.ts";
 import { assess } from "../../../src/engine/competency/assessed.ts";
-import { beforeSigning } from "../../../src/engine/competency/before-signing.ts";
+import { beforeSigning, mayBeSigned } from "../../../src/engine/competency/before-signing.ts";
 import type { RecordEvent } from "../../../src/engine/competency/event.ts";
 import { Releases } from "../../../src/engine/competency/releases.ts";
 import type { Mentor } from "../../../src/engine/competency/rules.ts";
@@ -39,31 +39,29 @@ function told(draft: SignOff | Observation, events: readonly RecordEvent[], more
     on: "2026-05-10",
   });
   const assessed = assess(recordOf(jo, events), situation, nodePrimitives);
-  const { problems, missing } = beforeSigning(
-    draft,
-    assessed,
-    situation,
-    statesIn(assessed, situation).get("motor"),
-  );
-  return { codes: problems.map(({ code }) => code), missing: missing.map(({ kind }) => kind) };
+  const before = beforeSigning(draft, { assessed, situation, states: statesIn(assessed, situation) });
+  const { refusals, missing } = before;
+  const codes = refusals.map(({ code }) => code);
+  return { codes, missing: missing.map(({ kind }) => kind), may: mayBeSigned(before) };
 }
 
 const signOff = (more: Partial<SignOff> = {}) => signOffAt("2026-05-10T19:00:00Z", ann, jo, motor, more);
 
 describe("a sign-off", () => {
   test("of whom nothing is missing may be signed", async () => {
-    expect(told(signOff(), [...theory, ...(await observed())])).toEqual({ codes: [], missing: [] });
+    expect(told(signOff(), [...theory, ...(await observed())])).toEqual({
+      codes: [],
+      missing: [],
+      may: true,
+    });
   });
 
   test("may not, where something is missing", async () => {
     const all = [...theory, ...(await observed())];
     const unread = all.filter(({ kind }) => kind !== "read");
-    expect(told(signOff(), unread)).toEqual({ codes: [], missing: ["reading"] });
-    expect(told(signOff(), theory)).toEqual({
-      codes: ["evidence"],
-      missing: ["watched", "unaided", "occasions", "mentors"],
-    });
-    expect(told(signOff({ level: "under eye" }), theory)).toEqual({ codes: [], missing: [] });
+    expect(told(signOff(), unread)).toEqual({ codes: [], missing: ["reading"], may: false });
+    expect(told(signOff(), theory)).toEqual({ codes: ["evidence"], missing: [], may: false });
+    expect(told(signOff({ level: "under eye" }), theory)).toEqual({ codes: [], missing: [], may: true });
     expect(told(signOff({ level: "under eye" }), [])).toMatchObject({
       missing: ["reading", "quiz", "practice"],
     });
@@ -81,12 +79,12 @@ describe("a sign-off", () => {
     const first = await statementEvent(signOffAt("2026-05-09T21:00:00Z", ann, jo, motor), ann);
     const all = [...theory, ...(await observed()), first];
     expect(told(signOff(), all).codes).toEqual(["evidence"]);
-    expect(told(signOff({ level: "may teach" }), all)).toEqual({ codes: [], missing: [] });
+    expect(told(signOff({ level: "may teach" }), all)).toEqual({ codes: [], missing: [], may: true });
   });
 });
 
 test("an observation needs a mentor who may sign the module, and no more", () => {
   const draft = observationAt("2026-05-10T19:00:00Z", ann, jo, motor);
-  expect(told(draft, [])).toEqual({ codes: [], missing: [] });
+  expect(told(draft, [])).toEqual({ codes: [], missing: [], may: true });
   expect(told(draft, [], { maySign: ["governor"] }).codes).toEqual(["not-allowed"]);
 });
