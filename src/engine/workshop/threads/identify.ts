@@ -75,9 +75,9 @@ function compare(size: ThreadSize, { standard, angle }: Series, measured: Measur
 
 function fits(one: Candidate, { angle }: Measured): boolean {
   return (
+    Math.abs(one.pitchErrorPart) <= pitchWrong &&
     one.diameterErrorMm <= tooLarge &&
     -one.diameterErrorMm <= wear * play(one.size) &&
-    Math.abs(one.pitchErrorPart) <= pitchWrong &&
     (angle === undefined || Math.abs(angle - one.angle) <= angleWrong)
   );
 }
