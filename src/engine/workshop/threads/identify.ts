@@ -47,13 +47,11 @@ const diameterWeight = 10;
 
 /**
  * Candidates for a measured screw, of all series. The diameter of a screw is at or under nominal: by the tolerance of
- * its series (`limits.ts`), half as much again for wear. O(sizes · log sizes).
+ * its series (`limits.ts`), half as much again for wear. O(sizes).
  */
 export function identifyThread(measured: Measured): Identification {
-  const all = allSeries()
-    .flatMap((series) => series.sizes.map((size) => compare(size, series, measured)))
-    .sort((a, b) => cost(a) - cost(b));
-  const candidates = all.filter((one) => fits(one, measured));
+  const all = allSeries().flatMap((series) => series.sizes.map((size) => compare(size, series, measured)));
+  const candidates = all.filter((one) => fits(one, measured)).sort((a, b) => cost(a) - cost(b));
   return { candidates, nearest: candidates.length === 0 ? mostAlike(all) : [] };
 }
 
