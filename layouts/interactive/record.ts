@@ -8,6 +8,8 @@ import { recordLog } from "./record/log.ts";
 import { whatIsKept } from "./record/private.ts";
 import { whatWorksWhere } from "./record/where.ts";
 
+export const recordTitle = "My record";
+
 /** For a programme that has an identifier; throws a RangeError for one that keeps no records. */
 export function recordPage(book: Book): string {
   const { programme } = book.site;
@@ -16,7 +18,7 @@ export function recordPage(book: Book): string {
   const data: RecordPageData = { programme: programme.identifier, root: linkToFile(from, "") };
   return frame({
     address: from,
-    title: "My record",
+    title: recordTitle,
     programme,
     assets: book.assets,
     scripts: ["record"],
@@ -48,7 +50,7 @@ function head(owner: string): Html {
     ["Saved as a file", "", "saved"],
   ] as const;
   return html`<header class="title-block">
-<div class="title-block-title"><h1>My record</h1>
+<div class="title-block-title"><h1>${recordTitle}</h1>
 <p>What you have read, practised and passed here, what a mentor has watched, and what you are signed off for.</p></div>
 <dl>
 ${fields.map(([name, value, id]) => html`<div${id !== "" && html` class="record-fact" data-fact="${id}"`}><dt>${name}</dt><dd>${value}</dd></div>\n`)}</dl>

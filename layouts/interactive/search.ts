@@ -6,6 +6,7 @@ import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
 import { threadChartTitle } from "../pages/threads.ts";
 import { faultsTitle } from "./faults.ts";
+import { recordTitle } from "./record.ts";
 import { sumsTitle } from "./sums.ts";
 
 const kindNames: SearchPageData["kinds"] = {
@@ -55,6 +56,8 @@ interface Entry {
   readonly title: string;
 }
 
+const recordEntry: Entry = { address: { kind: "plain", id: "record" }, title: recordTitle };
+
 function index(book: Book): Html {
   const entries: Entry[] = [
     ...book.site.cards.map((module) => ({
@@ -65,6 +68,7 @@ function index(book: Book): Html {
       address: { kind: sheet.kind, id: sheet.id },
       title: sheet.title,
     })),
+    ...(book.site.programme.identifier === undefined ? [] : [recordEntry]),
     { address: { kind: "plain", id: "faults" }, title: faultsTitle },
     { address: { kind: "plain", id: "sums" }, title: sumsTitle },
     { address: { kind: "plain", id: "sums/threads" }, title: threadChartTitle },

@@ -1,5 +1,6 @@
 /** The first page: whose programme this is, its modules, and how a sheet is read. */
 import { type Address, linkTo } from "../../src/model/address.ts";
+import type { Programme } from "../../src/model/programme.ts";
 import type { Book } from "../book.ts";
 import { moduleTable } from "../components/module-table.ts";
 import { specimen } from "../components/specimen.ts";
@@ -23,12 +24,20 @@ ${programme.place === undefined ? undefined : html`<p class="cover-place">${prog
 ${moduleTable(book, from)}</section>
 ${specimen(book, from)}<section class="group" aria-labelledby="s_look-up"><h2 id="s_look-up">To look up</h2>
 <ul class="look-up">
-${lookUps.map(({ id, name, what }) => html`<li><a href="${linkTo(from, { kind: "plain", id })}">${name}</a> ${what}</li>\n`)}</ul></section>
+${lookUps.filter(({ has = () => true }) => has(programme)).map(({ id, name, what }) => html`<li><a href="${linkTo(from, { kind: "plain", id })}">${name}</a> ${what}</li>\n`)}</ul></section>
 </div>`,
   });
 }
 
-const lookUps = [
+interface LookUp {
+  readonly id: string;
+  readonly name: string;
+  readonly what: string;
+  /** Where not every programme has it. */
+  readonly has?: (programme: Programme) => boolean;
+}
+
+const lookUps: readonly LookUp[] = [
   {
     id: "hazards",
     name: "Hazards",
@@ -36,6 +45,12 @@ const lookUps = [
   },
   { id: "substances", name: "Substances", what: "solvents, oils and greases, with what their labels say" },
   { id: "tools", name: "Tools", what: "what each is good for, and how it is looked after" },
+  {
+    id: "record",
+    name: "My record",
+    what: "what you have done, module by module, what is next, and what you are signed off for",
+    has: ({ identifier }) => identifier !== undefined,
+  },
   {
     id: "faults",
     name: "Faults to go over",

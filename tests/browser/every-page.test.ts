@@ -22,6 +22,7 @@ test("the demo has pages of every kind", () => {
     "sums/",
     "sums/threads/",
     "sums/formulas/",
+    "record/",
   ].map((path) => `plain ${path}`);
   expect([...kinds]).toEqual(expect.arrayContaining([...wanted, ...alone]));
 });

@@ -1,5 +1,6 @@
 /** What the pages write into the record: seen on "My record", in its file, and by whoever reads that. */
-import { beforeAll, describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test, vi } from "vitest";
+import { dayOf } from "../../src/engine/competency/calendar.ts";
 import { checkFile } from "../../src/engine/competency/check-record.ts";
 import { portable } from "../../src/engine/competency/libraries.ts";
 import { readRecord } from "../../src/engine/competency/record-file.ts";
@@ -9,11 +10,14 @@ import { type Visit, withBrowser } from "./site/browser.ts";
 import { type Way, withRecordSite } from "./site/record-site.ts";
 import { cellText, doingsOn, savedRecord } from "./site/record-steps.ts";
 
+// Each of these goes over several pages.
+vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
+
 const site = withRecordSite();
 /** Today, by the programme's own rules. */
 function situation() {
   const { rules, modules } = site.programme();
-  const on = new Date().toISOString().slice(0, 10);
+  const on = dayOf(Date.now(), rules.timeZone);
   return { rules, releases: new Releases(modules, [site.release()]), statuses: [], on };
 }
 

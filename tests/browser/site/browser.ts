@@ -37,7 +37,9 @@ export function withBrowser(site: string | (() => string) = inject("siteUrl")): 
   return {
     async open(path, options) {
       const context = await browser!.newContext({ viewport: { width: 1280, height: 900 }, ...options });
-      context.setDefaultTimeout(10_000);
+      // Generous, for machines that have much else to do.
+      context.setDefaultTimeout(30_000);
+      context.setDefaultNavigationTimeout(60_000);
       const page = await context.newPage();
       const base = typeof site === "string" ? site : site();
       const troubles = watchFor(page, base);
