@@ -17,6 +17,8 @@ export const entries = [
   "recorder",
   "record",
   "check",
+  "desk",
+  "evening",
 ] as const;
 
 export interface BundleOptions {

@@ -2,7 +2,9 @@
 import type { Book } from "../../layouts/book.ts";
 import { benchPage } from "../../layouts/interactive/bench.ts";
 import { checkPage } from "../../layouts/interactive/check.ts";
+import { deskPage } from "../../layouts/interactive/desk.ts";
 import { dryRunPage } from "../../layouts/interactive/dry-run.ts";
+import { eveningPage } from "../../layouts/interactive/evening.ts";
 import { faultsPage } from "../../layouts/interactive/faults.ts";
 import { quizKeyPage } from "../../layouts/interactive/key.ts";
 import { practicePage } from "../../layouts/interactive/practice.ts";
@@ -60,6 +62,8 @@ const plainPages: readonly PlainPage[] = [
   { id: "sums/threads", make: threadsPage },
   { id: "record", make: recordPage, has: keepsRecords },
   { id: "check", make: checkPage, has: keepsRecords },
+  { id: "desk", make: deskPage, has: keepsRecords },
+  { id: "desk/evening", make: eveningPage, has: keepsRecords },
   { id: "sums/formulas", make: formulasPage },
   ...sheetLists.map((list) => ({ id: list.id, make: (book: Book) => sheetListPage(list, book) })),
 ];

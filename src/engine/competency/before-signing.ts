@@ -1,56 +1,71 @@
-/** What speaks against a statement that a mentor is about to sign, before it is signed. */
+/** Whether a mentor may sign what they are about to: judged as whoever checks the record afterwards will judge it. */
 import type { Assessed } from "./assessed.ts";
+import type { Judged } from "./judged.ts";
 import { dayOf } from "./calendar.ts";
 import { problemsWith } from "./checks/index.ts";
 import { readInstant } from "./instant.ts";
 import type { RecordProblem } from "./problems.ts";
-import { readiness } from "./readiness.ts";
-import type { Observation, SignOff } from "./sign-off.ts";
+import { isBench } from "./readiness.ts";
+import type { Statement } from "./sign-off.ts";
 import type { Situation } from "./situation.ts";
 import type { Missing, ModuleState } from "./state.ts";
 import type { SignedStatement } from "./statements.ts";
 import { judgeSignOffs } from "./support.ts";
 
 export interface BeforeSigning {
-  /** As `checkRecord` would find them once it is signed. */
-  readonly problems: readonly RecordProblem[];
-  /** Of a sign-off: what is missing for its level. A supervised sitting that was handed in is for the mentor to mark. */
+  /** Nothing may be signed while there are any. */
+  readonly refusals: readonly RecordProblem[];
+  /** Of a sign-off: what the trainee has still to do by themself, and modules that it needs. It refuses too. */
   readonly missing: readonly Missing[];
+  /** To be known, and no reason not to sign. */
+  readonly remarks: readonly RecordProblem[];
 }
 
-/**
- * `state` is how the trainee stands with the module. It may be signed where there is neither a problem nor anything missing.
- * O(size of the record). Throws a RangeError where `validFrom` is no time.
- */
+export interface SigningAbout {
+  readonly assessed: Assessed;
+  readonly situation: Situation;
+  readonly states: ReadonlyMap<string, ModuleState>;
+}
+
+/** O(statements of the record). */
 export function beforeSigning(
-  draft: SignOff | Observation,
-  assessed: Assessed,
-  situation: Situation,
-  state: ModuleState | undefined,
+  statement: Statement,
+  { assessed, situation, states }: SigningAbout,
 ): BeforeSigning {
-  const signed = asSigned(draft, situation);
-  const problems = problemsWith(signed, situation, assessed.keys);
-  if (draft.kind === "observation") return { problems, missing: [] };
-  const judged = judgeSignOffs(
-    { ...assessed, judged: [...assessed.judged, { signed, problems }] },
-    situation,
-  );
+  const signed = asIfSigned(statement, situation);
+  const judged: Judged = { signed, problems: problemsWith(signed, situation, keysFor(statement, assessed)) };
+  const all = statement.kind === "sign-off" ? withEvidence(judged, assessed, situation) : judged.problems;
+  const missing = statement.kind === "sign-off" ? stillMissing(statement, states) : [];
   return {
-    problems: judged.find((each) => each.signed === signed)!.problems,
-    missing: missingFor(draft, state),
+    refusals: all.filter(({ code }) => code !== "status-list"),
+    missing,
+    remarks: all.filter(({ code }) => code === "status-list"),
   };
 }
 
-/** Who is signed off has shown what is needed; whether there is anything new to sign, the problems tell. */
-function missingFor({ level }: SignOff, state: ModuleState | undefined): Missing[] {
-  const open = (state?.missing ?? []).filter((each) => readiness([each]) !== "signing");
-  return level === "under eye" ? open.filter((each) => readiness([each]) !== "watching") : open;
+export const mayBeSigned = ({ refusals, missing }: BeforeSigning): boolean =>
+  refusals.length === 0 && missing.length === 0;
+
+function asIfSigned(statement: Statement, { rules }: Situation): SignedStatement {
+  const from = readInstant(statement.validFrom)!;
+  const until = statement.validUntil === undefined ? undefined : readInstant(statement.validUntil);
+  return { ...{ statement, from, until, digest: "" }, event: undefined, day: dayOf(from, rules.timeZone) };
 }
 
-function asSigned(statement: SignOff | Observation, { rules }: Situation): SignedStatement {
-  const from = readInstant(statement.validFrom);
-  if (from === undefined) throw new RangeError(`${statement.validFrom} is no time with a zone`);
-  const until = statement.validUntil === undefined ? undefined : readInstant(statement.validUntil);
-  const day = dayOf(from, rules.timeZone);
-  return { statement, from, until, day, event: undefined, digest: "" };
+/** Whether someone is the holder of an old key is what is being said, not what is known already. */
+const keysFor = ({ kind, subject }: Statement, { keys }: Assessed): ReadonlySet<string> =>
+  kind === "new-key" ? new Set([...keys, subject]) : keys;
+
+function withEvidence(judged: Judged, assessed: Assessed, situation: Situation): readonly RecordProblem[] {
+  const all = judgeSignOffs({ ...assessed, judged: [...assessed.judged, judged] }, situation);
+  return all.find(({ signed }) => signed === judged.signed)?.problems ?? judged.problems;
+}
+
+/** What is to be watched, `judgeSignOffs` has told. A supervised sitting is settled by the score that the mentor gives, which it tells too. */
+function stillMissing(
+  { module }: Extract<Statement, { kind: "sign-off" }>,
+  states: ReadonlyMap<string, ModuleState>,
+): readonly Missing[] {
+  const missing = states.get(module)?.missing ?? [];
+  return missing.filter((each) => !isBench(each) && !(each.kind === "supervised-quiz" && each.sat));
 }
