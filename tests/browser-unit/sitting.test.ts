@@ -24,7 +24,9 @@ const several: Question = {
 
 describe("a sitting that was kept", () => {
   const sitting = {
-    ...newSitting({ number: 3, seed: "seed", preferred: ["several"] }, [{ asked: ["one", "several"], missed: ["several"] }]),
+    ...newSitting({ number: 3, seed: "seed", preferred: ["several"] }, [
+      { asked: ["one", "several"], missed: ["several"] },
+    ]),
     ended: 1_800_000_000_000,
     answers: new Map<string, unknown>([
       ["__proto__", [1]],

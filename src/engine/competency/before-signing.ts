@@ -1,9 +1,9 @@
 /** Whether a mentor may sign what they are about to: judged as whoever checks the record afterwards will judge it. */
 import type { Assessed } from "./assessed.ts";
-import type { Judged } from "./judged.ts";
 import { dayOf } from "./calendar.ts";
 import { problemsWith } from "./checks/index.ts";
 import { readInstant } from "./instant.ts";
+import type { Judged } from "./judged.ts";
 import type { RecordProblem } from "./problems.ts";
 import { isBench } from "./readiness.ts";
 import type { Statement } from "./sign-off.ts";

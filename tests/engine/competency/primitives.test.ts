@@ -77,15 +77,13 @@ const notCanonical = [
 
 const bytes = (length: number) => fc.uint8Array({ minLength: length, maxLength: length });
 const message = fc.uint8Array({ maxLength: 80 });
-const honest = fc
-  .record({ secret: bytes(32), message })
-  .map(
-    ({ secret, message }): Signed => ({
-      signature: signWith(secret, message),
-      message,
-      key: publicKeyOf(secret),
-    }),
-  );
+const honest = fc.record({ secret: bytes(32), message }).map(
+  ({ secret, message }): Signed => ({
+    signature: signWith(secret, message),
+    message,
+    key: publicKeyOf(secret),
+  }),
+);
 
 describe("both verify", () => {
   test("what was signed", () => {
