@@ -21,9 +21,16 @@ export function readAnswersText(file: string): string {
 /** Reads `{"answers": {...}}`, the map alone, or a list of pairs as a page keeps them. Throws a BadInput for anything else. */
 export function answersIn(value: unknown, file: string): Answers {
   const inner = isMap(value) && "answers" in value ? (value as { answers: unknown }).answers : value;
-  const entries = Array.isArray(inner) ? inner : isMap(inner) ? Object.entries(inner) : undefined;
-  if (entries?.every(isEntry)) return new Map(entries);
+  if (Array.isArray(inner) && inner.every(isEntry)) return new Map(inner);
+  if (isMap(inner)) return mapOf(inner);
   throw new BadInput(`${file}: expected {"answers": {"<question>": <answer>}}`);
+}
+
+/** Without a pair for each entry in between: `items` reads millions. */
+function mapOf(object: object): Answers {
+  const answers = new Map<string, unknown>();
+  for (const name of Object.keys(object)) answers.set(name, (object as Record<string, unknown>)[name]);
+  return answers;
 }
 
 /**

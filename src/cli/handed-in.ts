@@ -28,6 +28,18 @@ export function markHandedIn(text: string, file: string, quizOf: (module: string
   return { ...marked.value, sitting: read.value, quiz };
 }
 
+const ofOtherQuiz: ReadonlySet<SittingCode> = new Set(["other-module", "other-revision", "other-quiz"]);
+
+/** The paper and the answers of one; undefined where it is of another quiz than this. Throws a BadInput where it is no sitting. */
+export function readHandedIn(text: string, file: string, quiz: QuizInHand) {
+  const read = readSittingFile(text);
+  if (!read.ok) throw new BadInput(refusal(file, read.problem));
+  const marked = markSitting(quiz.quiz, quiz, read.value);
+  if (marked.ok) return { paper: marked.value.paper, answers: read.value.answers };
+  if (ofOtherQuiz.has(marked.problem.code)) return undefined;
+  throw new BadInput(refusal(file, marked.problem));
+}
+
 const advice: Readonly<Record<SittingCode, string>> = {
   "too-large": "A sitting is a small file; ask for the one that the page saved.",
   "not-json": "Ask for the file that the page saved, unchanged.",

@@ -203,7 +203,7 @@ test("answers to a quiz that draws papers need the seed that drew theirs", async
   expect((JSON.parse(stdout) as { max: number }).max).toBe(4);
   const items = await runTool(["items", file("s.jsonl", '{"answers": {}}'), "--quiz", quiz]);
   expect(items.code).toBe(1);
-  expect(items.stderr).toContain("draws papers");
+  expect(items.stderr).toContain('s.jsonl:1: this quiz draws 4 of 9 questions; expected "seed"');
 });
 
 test.each([

@@ -1,17 +1,16 @@
-import { writeFileSync } from "node:fs";
+import { statSync, writeFileSync } from "node:fs";
 import { basename } from "node:path";
 import { type OptionFacts, reasonsToLook, sampleWords } from "../../engine/quiz/statistics/advice.ts";
-import {
-  type ItemStatistics,
-  itemStatistics,
-  type QuizStatistics,
-} from "../../engine/quiz/statistics/item-statistics.ts";
-import { Moments } from "../../engine/quiz/statistics/moments.ts";
-import { type Command, type ExitCode, jsonOption, printJson, WrongCall } from "../command.ts";
+import type { ItemStatistics, QuizStatistics } from "../../engine/quiz/statistics/item-statistics.ts";
+import { paperWords } from "../../engine/quiz/statistics/paper-words.ts";
+import { BadInput, type Command, type ExitCode, jsonOption, printJson, WrongCall } from "../command.ts";
 import { readQuizFile } from "../quiz-file.ts";
-import { readScores } from "./read-scores.ts";
-import { readSittings } from "./read-sittings.ts";
+import { type Gathered, gatheredWords, type Skipped } from "./gathered.ts";
+import { readFolder } from "./read-folder.ts";
+import { readLines } from "./read-lines.ts";
 import { reportCsv, reportHtml, reportWords } from "./report.ts";
+import { statisticsOfScores } from "./scores.ts";
+import { SittingTally } from "./sitting-tally.ts";
 
 export interface ItemReport extends ItemStatistics {
   /** Why to look at it; empty where it has worked. */
@@ -24,19 +23,33 @@ export interface Report extends Omit<QuizStatistics, "items"> {
   readonly incomplete: number;
   /** What is to be said of the number of sittings. */
   readonly note: string | undefined;
+  /** What counts and how it was reckoned, in sentences. */
+  readonly notes: readonly string[];
+  /** What was found where sittings were read. */
+  readonly gathered?: Omit<Gathered, "skipped"> | undefined;
+  /** Files, or parts of them, that count for nothing. */
+  readonly skipped: readonly Skipped[];
   readonly items: readonly ItemReport[];
 }
 
 export const items: Command = {
   name: "items",
   summary: "how the questions of a quiz have worked, from many sittings",
-  usage: "FILE [--quiz FILE] [--html FILE] [--csv FILE] [--json]",
+  usage: "FILE|DIR [--quiz FILE] [--all-sittings] [--papers] [--html FILE] [--csv FILE] [--json]",
   words: 1,
   options: {
     quiz: {
       type: "string",
       value: "FILE",
-      help: "the quiz, where FILE holds sittings as JSON, one a line, or is a folder of sittings that were handed in (.sitting.json), instead of scores as CSV",
+      help: "the quiz, where FILE holds sittings as JSON, one a line, instead of scores as CSV, or DIR holds competency records (.record.json) and sittings that were handed in (.sitting.json)",
+    },
+    "all-sittings": {
+      type: "boolean",
+      help: "of records, count every sitting of a person, not only the first",
+    },
+    papers: {
+      type: "boolean",
+      help: "of scores as CSV, an empty cell is a question that was not asked; without it, rows with one are left out",
     },
     html: { type: "string", value: "FILE", help: "write a report with plots there" },
     csv: { type: "string", value: "FILE", help: "write the figures there" },
@@ -49,7 +62,12 @@ export const items: Command = {
         "Say which file: scores as .csv, a row a sitting and a column a question, or sittings with --quiz.",
       );
     const quiz = call.text("quiz");
-    const report = quiz === undefined ? await ofScores(file) : await ofSittings(file, quiz);
+    if (quiz !== undefined && call.flag("papers"))
+      throw new WrongCall("--papers is for scores as .csv; of a quiz it is known what each sitting asked.");
+    const report =
+      quiz === undefined
+        ? await ofScores(file, call.flag("papers"))
+        : await ofSittings(file, quiz, call.flag("all-sittings"));
     const page = call.text("html");
     const table = call.text("csv");
     if (page !== undefined) writeFileSync(page, reportHtml(report, `Questions: ${basename(file)}`));
@@ -60,36 +78,37 @@ export const items: Command = {
   },
 };
 
-async function ofScores(file: string): Promise<Report> {
-  let moments = new Moments(0);
-  const { ids, max, isAllOrNothing, incomplete } = await readScores(file, (count) => {
-    moments = new Moments(count);
-    return (scores) => moments.add(scores);
-  });
-  const keys = ids.map((id, item) => ({ id, max: max[item]!, isAllOrNothing: isAllOrNothing[item]! }));
-  return reportOf(itemStatistics(moments, keys), incomplete, []);
+async function ofScores(file: string, papers: boolean): Promise<Report> {
+  const { statistics, incomplete } = await statisticsOfScores(file, papers);
+  return { ...reportOf(statistics, []), incomplete };
 }
 
-async function ofSittings(file: string, quizFile: string): Promise<Report> {
-  const { quiz } = readQuizFile(quizFile);
-  const { moments, options, isAllOrNothing } = await readSittings(file, quiz);
-  const keys = quiz.questions.map(({ id, points }, item) => ({
-    id,
-    max: points,
-    isAllOrNothing: isAllOrNothing[item]!,
-  }));
-  return reportOf(itemStatistics(moments, keys), 0, options);
+async function ofSittings(path: string, quizFile: string, all: boolean): Promise<Report> {
+  const quiz = readQuizFile(quizFile);
+  const tally = new SittingTally(quiz.quiz);
+  const isFolder = statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
+  const found = isFolder ? readFolder(path, quiz, all, tally) : await readLines(path, quiz, tally);
+  const { skipped, ...gathered } = found;
+  const words = gatheredWords(found, all);
+  if (tally.count === 0) throw new BadInput(nothing(path, words, skipped));
+  const report = reportOf(tally.statistics(), tally.options());
+  return { ...report, notes: [...words, ...report.notes], gathered, skipped };
 }
 
-function reportOf(
-  statistics: QuizStatistics,
-  incomplete: number,
-  options: readonly (readonly OptionFacts[])[],
-): Report {
+const nothing = (path: string, words: readonly string[], skipped: readonly Skipped[]): string =>
+  [
+    `${path}: there is no sitting of this quiz in it`,
+    ...words,
+    ...skipped.map(({ file, why }) => `${file}: ${why}`),
+  ].join("\n");
+
+function reportOf(statistics: QuizStatistics, options: readonly (readonly OptionFacts[])[]): Report {
   return {
     ...statistics,
-    incomplete,
+    incomplete: 0,
     note: sampleWords(statistics.persons),
+    notes: paperWords(statistics),
+    skipped: [],
     items: statistics.items.map((item, at) => ({
       ...item,
       options: options[at] ?? [],

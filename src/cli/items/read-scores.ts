@@ -8,7 +8,7 @@ export interface ScoreTable {
   readonly max: readonly number[];
   /** Columns in which every score was 0 or the same most. */
   readonly isAllOrNothing: readonly boolean[];
-  /** Rows left out because a cell was empty. */
+  /** Rows left out because a cell was empty, or where empty cells count as not asked, because all were. */
   readonly incomplete: number;
 }
 
@@ -21,13 +21,15 @@ const longestRow = 100_000;
 
 /**
  * Calls `add` for the scores of each complete row; a column "count" says how often the row occurs. `#` begins a comment
- * line. Throws a BadInput with the line for a cell that is no number of 0 or more. The same array is handed over each time.
+ * line. Where `empty` is "not asked", rows may have empty cells, which are NaN. Throws a BadInput with the line for a cell that
+ * is no number of 0 or more. The same array is handed over each time.
  */
 export async function readScores(
   file: string,
   begin: (items: number) => (scores: Float64Array) => void,
+  empty: "left out" | "not asked" = "left out",
 ): Promise<ScoreTable> {
-  const table = new Table(file, begin);
+  const table = new Table(file, begin, empty === "not asked");
   let number = 0;
   for await (const line of openLines(file)) table.read(line, ++number);
   return table.result();
@@ -47,6 +49,7 @@ class Table {
   constructor(
     private readonly file: string,
     private readonly begin: (items: number) => (scores: Float64Array) => void,
+    private readonly mayBeEmpty: boolean,
   ) {}
 
   read(line: string, number: number): void {
@@ -74,13 +77,16 @@ class Table {
   }
 
   #row(cells: readonly string[], number: number): void {
+    let empty = 0;
     for (const [item, column] of this.#columns.entries()) {
       const cell = cells[column]?.trim() ?? "";
-      if (cell === "") {
-        this.#incomplete++;
-        return;
-      }
-      this.#scores[item] = this.#figure(cell, number);
+      if (cell === "") empty++;
+      this.#scores[item] = cell === "" ? Number.NaN : this.#figure(cell, number);
+      if (empty > 0 && !this.mayBeEmpty) break;
+    }
+    if (empty === this.#scores.length || (empty > 0 && !this.mayBeEmpty)) {
+      this.#incomplete++;
+      return;
     }
     const times = this.#weight < 0 ? 1 : this.#figure(cells[this.#weight]?.trim() ?? "", number);
     if (!Number.isInteger(times) || times > 1e7)

@@ -8,17 +8,20 @@ const figure = (value: number | null): string => (value === null ? "–" : value
 const range = (interval: Interval | undefined): string =>
   interval === undefined ? "" : `${interval.low.toFixed(2)} to ${interval.high.toFixed(2)}`;
 
-export function reportWords({ persons, alpha, incomplete, note, items }: Report): string {
+export function reportWords(report: Report): string {
+  const { persons, alpha, incomplete, note, notes, skipped, items } = report;
   const wide = Math.max(8, ...items.map(({ id }) => id.length));
   const rows = items.map(
     (item) =>
-      `${item.id.padEnd(wide)}  ${figure(item.difficulty).padStart(10)}  ${figure(item.discrimination).padStart(14)}  ${figure(item.alphaWithout).padStart(13)}`,
+      `${item.id.padEnd(wide)}  ${String(item.asked).padStart(7)}  ${figure(item.difficulty).padStart(10)}  ${figure(item.discrimination).padStart(14)}  ${figure(item.alphaWithout).padStart(13)}`,
   );
   return [
-    `${persons} sittings; alpha ${figure(alpha)}${incomplete > 0 ? `; ${incomplete} rows left out because a cell is empty` : ""}`,
+    `${persons} sittings; alpha ${figure(alpha)}${incomplete > 0 ? `; ${leftOut(report)}` : ""}`,
     ...(note === undefined ? [] : [note]),
+    ...notes,
+    ...skipped.map(({ file, why }) => `Left out: ${file}: ${why}`),
     "",
-    `${"question".padEnd(wide)}  difficulty  discrimination  alpha without`,
+    `${"question".padEnd(wide)}    asked  difficulty  discrimination  alpha without`,
     ...rows,
     "",
     ...items.flatMap(({ id, look }) => look.map((reason) => `Look at ${id}: ${reason}.`)),
@@ -26,9 +29,15 @@ export function reportWords({ persons, alpha, incomplete, note, items }: Report)
   ].join("\n");
 }
 
+const leftOut = ({ incomplete, papers }: Report): string =>
+  papers === undefined
+    ? `${incomplete} rows left out because a cell is empty (where that is a question that was not asked: --papers)`
+    : `${incomplete} rows left out because all cells are empty`;
+
 export function reportCsv({ items }: Report): string {
   const head = [
     "id",
+    "asked",
     "difficulty",
     "difficulty_low",
     "difficulty_high",
@@ -41,6 +50,7 @@ export function reportCsv({ items }: Report): string {
   ];
   const rows = items.map((item) => [
     item.id,
+    item.asked,
     item.difficulty,
     item.difficultyInterval?.low ?? null,
     item.difficultyInterval?.high ?? null,
@@ -56,17 +66,26 @@ export function reportCsv({ items }: Report): string {
 
 /** One file that needs no other; reads and prints without script. */
 export function reportHtml(report: Report, title: string): string {
-  const { persons, alpha, items, note } = report;
+  const { persons, alpha, items, note, notes, skipped, incomplete } = report;
   return html`<!doctype html>
 <html lang="en">
 <head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title>
 <style>${raw(style)}</style></head>
 <body>
 <h1>${title}</h1>
-<p>${persons} sittings; alpha ${figure(alpha)}.${note === undefined ? undefined : html` ${note}`}</p>
-<table>
+<p>${persons} sittings; alpha ${figure(alpha)}.${incomplete === 0 ? undefined : html` ${leftOut(report)}.`}${note === undefined ? undefined : html` ${note}`}</p>
+${notes.map(
+  (words) => html`<p>${words}</p>
+`,
+)}${
+  skipped.length === 0
+    ? undefined
+    : html`<p>Left out:</p>
+<ul>${skipped.map(({ file, why }) => html`<li>${file}: ${why}</li>`)}</ul>
+`
+}<table>
 <caption>Difficulty is the share of points earned; discrimination the correlation with all other questions. The bars show intervals of 95 %.</caption>
-<thead><tr><th scope="col">Question</th><th scope="col">Difficulty</th><th scope="col">Discrimination</th><th scope="col">Alpha without</th><th scope="col">Look at it because</th></tr></thead>
+<thead><tr><th scope="col">Question</th><th scope="col">Asked</th><th scope="col">Difficulty</th><th scope="col">Discrimination</th><th scope="col">Alpha without</th><th scope="col">Look at it because</th></tr></thead>
 <tbody>
 ${items.map(row)}</tbody>
 </table>
@@ -75,7 +94,7 @@ ${items.map(row)}</tbody>
 `.text;
 }
 
-const row = (item: ItemReport): Html => html`<tr><th scope="row">${item.id}</th>
+const row = (item: ItemReport): Html => html`<tr><th scope="row">${item.id}</th><td>${item.asked}</td>
 <td>${figure(item.difficulty)}${plot(item.difficulty, item.difficultyInterval, 0, 1)}</td>
 <td>${figure(item.discrimination)}${plot(item.discrimination, item.discriminationInterval, -1, 1)}</td>
 <td>${figure(item.alphaWithout)}</td><td>${item.look.length === 0 ? undefined : html`<ul>${item.look.map((reason) => html`<li>${reason}</li>`)}</ul>`}</td></tr>

@@ -54,7 +54,7 @@ test("KR-20 of the ten by ten matrix of Wuensch, East Carolina University", () =
   const { alpha, variance, items } = itemStatistics(moments, keys(head!.slice(1, 11)));
   expect(variance).toBeCloseTo(5.84, 12);
   expect(alpha).toBeCloseTo(0.696347, 6);
-  const sum = items.reduce((total, { difficulty: p }) => total + p * (1 - p), 0);
+  const sum = items.reduce((total, { difficulty: p }) => total + p! * (1 - p!), 0);
   expect(sum).toBeCloseTo(2.18, 12);
 });
 

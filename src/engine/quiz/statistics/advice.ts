@@ -20,13 +20,13 @@ const percent = (share: number): string => `${Math.round(share * 100)} %`;
 const figure = (value: number): string => value.toFixed(2);
 
 const looks: readonly ((facts: Facts) => string | readonly string[] | undefined)[] = [
-  ({ item }) =>
-    item.difficulty < 0.2
-      ? `hardly anybody gets it right (${percent(item.difficulty)}): is the key right, and is it taught?`
+  ({ item: { difficulty } }) =>
+    difficulty !== null && difficulty < 0.2
+      ? `hardly anybody gets it right (${percent(difficulty)}): is the key right, and is it taught?`
       : undefined,
-  ({ item }) =>
-    item.difficulty > 0.95
-      ? `nearly everybody gets it right (${percent(item.difficulty)}): it tells nobody apart; keep it if it must be known`
+  ({ item: { difficulty } }) =>
+    difficulty !== null && difficulty > 0.95
+      ? `nearly everybody gets it right (${percent(difficulty)}): it tells nobody apart; keep it if it must be known`
       : undefined,
   ({ item: { discrimination } }) =>
     discrimination !== null && discrimination < 0
@@ -52,12 +52,13 @@ const looks: readonly ((facts: Facts) => string | readonly string[] | undefined)
   },
 ];
 
-/** Reasons to look at a question; none where it has worked. `options` is empty for a question without any. */
+/** Reasons to look at a question; none where it has worked, and only one where nobody was asked it. `options` is empty for a question without any. */
 export function reasonsToLook(
   item: ItemStatistics,
   quiz: QuizStatistics,
   options: readonly OptionFacts[],
 ): string[] {
+  if (item.asked === 0) return ["nobody was asked it: nothing is known of it yet"];
   return looks.flatMap((look) => look({ item, quiz, options }) ?? []);
 }
 

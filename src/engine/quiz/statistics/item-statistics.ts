@@ -1,14 +1,17 @@
 /** How questions of a quiz have worked: how hard each is, and whether those who do well at the rest do well at it. */
 import { type Interval, ofCorrelation, wilson } from "./intervals.ts";
 import type { Moments } from "./moments.ts";
+import type { NoAlpha } from "./pairwise-alpha.ts";
 
 export interface ItemStatistics {
   readonly id: string;
-  /** The mean share of its points: 1 is right for everybody. */
-  readonly difficulty: number;
+  /** Sittings that asked it. */
+  readonly asked: number;
+  /** The mean share of its points among those who were asked it: 1 is right for everybody; null where nobody was. */
+  readonly difficulty: number | null;
   /** Of the difficulty, where every score was none or all of the points. */
   readonly difficultyInterval: Interval | undefined;
-  /** Correlation with the total of all other items; null where either never varies. */
+  /** Correlation with the total of all other items, or the share of points earned on the rest of the paper; null where either never varies. */
   readonly discrimination: number | null;
   readonly discriminationInterval: Interval | undefined;
   /** Correlation with the total, the item itself included. */
@@ -24,7 +27,22 @@ export interface QuizStatistics {
   readonly variance: number;
   /** Cronbach's alpha, which is KR-20 where all scores are 0 or 1; null for one item or without variance. */
   readonly alpha: number | null;
+  /** Where sittings asked some of the questions each (`paperStatistics`). */
+  readonly papers?: PaperFacts | undefined;
   readonly items: readonly ItemStatistics[];
+}
+
+export interface PaperFacts {
+  /** Questions that a sitting asked, on the average. */
+  readonly length: number;
+  /** Questions that two sittings or more asked, the pairs of those, and the pairs that fewer than two sittings asked together. */
+  readonly questions: number;
+  readonly pairs: number;
+  readonly apart: number;
+  /** Of a paper of that length, where `alpha` is of all the questions. */
+  readonly alpha: number | null;
+  /** Why there is no alpha. */
+  readonly noAlpha: NoAlpha | undefined;
 }
 
 export interface ItemKey {
@@ -56,6 +74,7 @@ export function itemStatistics(moments: Moments, keys: readonly ItemKey[]): Quiz
       const hits = Math.round((moments.mean(item) / max) * count);
       return {
         id,
+        asked: count,
         difficulty: moments.mean(item) / max,
         difficultyInterval: isAllOrNothing ? wilson(hits, count) : undefined,
         discrimination,
