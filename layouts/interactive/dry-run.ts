@@ -15,7 +15,7 @@ import { counted } from "../words.ts";
 import { faultsLine } from "./faults.ts";
 import { taskHead } from "./head.ts";
 import { paperSteps } from "./paper-steps.ts";
-import { recordedRun, scriptsOf } from "./recorded.ts";
+import { recordedAs, scriptsOf } from "./recorded.ts";
 
 /** For a module with steps. */
 export function dryRunPage(view: ModuleView, book: Book): string {
@@ -41,7 +41,7 @@ ${faultsLine(from)}</div>`,
   });
 }
 
-function dryRunData({ module }: ModuleView, book: Book, from: Address): DryRunData {
+function dryRunData({ module, release }: ModuleView, book: Book, from: Address): DryRunData {
   const { steps } = module.procedure;
   const hazards = byGravity(hazardsOf(steps, book));
   const precedence = performingPrecedence(module.procedure);
@@ -53,7 +53,7 @@ function dryRunData({ module }: ModuleView, book: Book, from: Address): DryRunDa
     hazards: hazards.map((hazard) => runHazard(hazard, from)),
     precedence,
     procedure,
-    record: recordedRun({ precedence, procedure }, book.site.programme, from),
+    record: recordedAs(release?.run?.digest, book.site.programme, from),
   };
 }
 

@@ -10,7 +10,7 @@ import { counted } from "../words.ts";
 import { faultsLine } from "./faults.ts";
 import { taskHead } from "./head.ts";
 import { paperSteps } from "./paper-steps.ts";
-import { practiceDigest, recordedOn, scriptsOf } from "./recorded.ts";
+import { recordedOn, scriptsOf } from "./recorded.ts";
 
 export function practicePage(view: ModuleView, book: Book): string {
   const { module } = view;
@@ -34,7 +34,7 @@ ${choice(data.practices)}${data.practices.map((task) => section(task, programme.
 }
 
 function practiceData(view: ModuleView, programme: Programme, from: Address): PracticeData {
-  const { module, practices, swaps } = view;
+  const { module, practices, swaps, release } = view;
   const titles = new Map(module.procedure.steps.map(({ id, title }) => [id, title]));
   const named = (step: string): NamedStep => ({ id: step, title: titles.get(step) ?? step });
   return {
@@ -49,7 +49,7 @@ function practiceData(view: ModuleView, programme: Programme, from: Address): Pr
         mixedIn: mixedIn.map(named),
         precedence: graph,
         swaps: swaps.filter(({ first, then }) => [first, then].every((step) => graph.steps.includes(step))),
-        digest: practiceDigest(practice, module, programme),
+        digest: release?.practices.find((each) => each.id === id)?.digest,
       };
     }),
   };

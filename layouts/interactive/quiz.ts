@@ -16,7 +16,7 @@ import { answerFields } from "./answer-fields.ts";
 import { faultsLine } from "./faults.ts";
 import { taskHead } from "./head.ts";
 import type { Drawn } from "./point-field.ts";
-import { recordedQuiz, scriptsOf } from "./recorded.ts";
+import { recordedAs, scriptsOf } from "./recorded.ts";
 import { seeLink } from "./see.ts";
 
 /** For a module that has a quiz; throws a RangeError for one that has none. */
@@ -38,7 +38,7 @@ export function quizPage(view: ModuleView, book: Book): string {
     paper: quiz.paper,
     supervised,
     sitAgain: book.site.programme.sitAgain,
-    record: recordedQuiz(quiz, book.site.programme, from),
+    record: recordedAs(view.release?.quiz?.digest, book.site.programme, from),
     items,
   };
   return frame({

@@ -1,6 +1,8 @@
 /** Content to site: all that can be worked out about it before any page is made. */
 import type { Release } from "../engine/competency/release.ts";
 import { type Content, sheetsOf } from "../model/content.ts";
+import type { Module } from "../model/module.ts";
+import { remembered } from "../model/remembered.ts";
 import type { ModuleCard, ModuleView, SearchDocument, Site } from "../model/site.ts";
 import { deriveModule } from "./module.ts";
 import { releaseOf } from "./release.ts";
@@ -19,13 +21,20 @@ export interface Derived {
 /** Expects content without errors: graphs free of cycles, names that exist. */
 export function derive(content: Content): Derived {
   const modules = [...content.modules.values()];
-  const views = modules.map((module) => deriveModule(module, content));
+  const views = modules.map((module) => viewOf(module, content));
   return {
     views,
     documents: new Map(modules.map((module) => [module.id, moduleDocuments(module, content)])),
-    releases: content.programme.identifier === undefined ? [] : views.map((view) => releaseOf(view, content)),
+    releases: views.flatMap(({ release }) => release ?? []),
   };
 }
+
+function viewOf(module: Module, content: Content): ModuleView {
+  const view = deriveModule(module, content);
+  return content.programme.identifier === undefined ? view : released(view, releaseOf(view, content));
+}
+
+const released = remembered((view: ModuleView, release: Release): ModuleView => ({ ...view, release }));
 
 /** The site of all modules whose cards are given, with the views of all or of a share of them. */
 export function siteOf(content: Content, cards: readonly ModuleCard[], views: readonly ModuleView[]): Site {

@@ -1,3 +1,4 @@
+import type { Release } from "../engine/competency/release.ts";
 import type { OrderCount } from "../engine/procedure/count-orders.ts";
 import type { Pair, Precedence } from "../engine/procedure/precedence.ts";
 import type { Sessions } from "../engine/procedure/sessions/plan-sessions.ts";
@@ -80,6 +81,8 @@ export interface ModuleView {
   /** The steps as written in sessions of the programme's length; undefined where the steps have no times. */
   readonly sessions: Sessions | undefined;
   readonly quiz: ModuleQuiz | undefined;
+  /** As evidence refers to it; undefined where the programme keeps no records. */
+  readonly release?: Release;
 }
 
 export interface SheetView {

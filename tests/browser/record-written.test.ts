@@ -1,4 +1,6 @@
 /** What the pages write into the record: seen on "My record", in its file, and by whoever reads that. */
+import { existsSync } from "node:fs";
+import { join } from "node:path";
 import { beforeAll, describe, expect, test, vi } from "vitest";
 import { dayOf } from "../../src/engine/competency/calendar.ts";
 import { checkFile } from "../../src/engine/competency/check-record.ts";
@@ -34,6 +36,13 @@ describe.each(ways)("opened by %s", (way) => {
     const { page, troubles } = visit;
     const doings = doingsOn(page, site, site.url(way));
     expect(await page.evaluate(() => globalThis.isSecureContext)).toBe(way !== "plain http");
+    const links = await page
+      .locator(".log .next a")
+      .evaluateAll((all) => all.map((it) => it.getAttribute("href")));
+    expect(links.length).toBeGreaterThan(3);
+    expect(links.filter((link) => !existsSync(join(site.dir, "record", link!.replace(/#.*/, ""))))).toEqual(
+      [],
+    );
     await doings.read();
     await doings.acknowledge();
     await doings.sitQuiz();
