@@ -4,6 +4,7 @@ import type { RecordPageData } from "../../src/model/page-data.ts";
 import type { Book } from "../book.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
+import { seeAlso } from "./desk/see-also.ts";
 import { recordLog } from "./record/log.ts";
 import { whatIsKept } from "./record/private.ts";
 import { whatWorksWhere } from "./record/where.ts";
@@ -35,7 +36,7 @@ ${recordLog(book, from)}<dl class="hands on-paper record-hands">${["Name", "Ment
 </section>
 <div class="record-tools"></div>
 ${whatWorksWhere()}${whatIsKept(programme)}<div class="record-end"></div>
-</div>`,
+${seeAlso(from)}</div>`,
   });
 }
 

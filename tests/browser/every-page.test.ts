@@ -23,6 +23,9 @@ test("the demo has pages of every kind", () => {
     "sums/threads/",
     "sums/formulas/",
     "record/",
+    "check/",
+    "desk/",
+    "desk/evening/",
   ].map((path) => `plain ${path}`);
   expect([...kinds]).toEqual(expect.arrayContaining([...wanted, ...alone]));
 });

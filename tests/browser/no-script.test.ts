@@ -4,7 +4,10 @@ import { pageOfEachKind } from "./site/pages.ts";
 
 const visitor = withBrowser();
 
-const needScript = ["practice", "dry-run", "quiz", "bench", "plain sums/", "plain faults/", "plain record/"];
+const needScript = [
+  ...["practice", "dry-run", "quiz", "bench", "plain sums/", "plain faults/", "plain record/"],
+  ...["plain check/", "plain desk/", "plain desk/evening/"],
+];
 
 test.each(pageOfEachKind())("$kind ($path) reads without JavaScript", async ({ path, kind }) => {
   const { page, troubles } = await visitor.open(path, { javaScriptEnabled: false });

@@ -45,7 +45,7 @@ const headings: { readonly [Kind in Opened["kind"]]: (isOk: boolean) => string }
 function summary({ kind, problems }: Opened): string {
   if (kind === "nothing") return "Nothing of this file counts.";
   if (problems.length > 0)
-    return `${counted(problems.length, "thing is", "things are")} wrong with it. What is not named here holds.`;
+    return `${counted(problems.length, "thing is", "things are")} wrong with it. Below stands each part with what it is worth by itself.`;
   return kind === "record"
     ? "The file is as its owner saved it. Every signature in it is right, and whatever can be marked again comes to what it claims."
     : "The signature is right, and the mentor may sign it. What it rests on lies in the trainee’s record, which was not given: to have that looked at too, choose the record.";
