@@ -11,6 +11,7 @@ import { type BuildTimes, buildRows, growthRows, rebuildRows, timeBuilds } from 
 import { orderRows } from "./orders.ts";
 import { pageRows } from "./pages.ts";
 import { planRows } from "./plans.ts";
+import { recordRows } from "./records.ts";
 import { hasBudget, isWithin, type Row, tableOf } from "./row.ts";
 import { searchRows } from "./search.ts";
 import { itemsRows, scoreRows } from "./sittings.ts";
@@ -30,6 +31,7 @@ await section("orders", () => orderRows());
 await section("plans", () => planRows());
 await section("sittings", () => scoreRows(scratch));
 await section("statistics of sittings", () => itemsRows(scratch));
+await section("records", () => recordRows(scratch));
 await section("demo", demo);
 const times: BuildTimes[] = [];
 for (const size of sizes) await section(`${size} modules`, () => programmeOf(size));
