@@ -1,45 +1,19 @@
 /** The mentor's desk: keys, what is signed and what is refused, and what works at which address. */
-import { createHash } from "node:crypto";
 import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, test } from "vitest";
 import { gunzip } from "../../src/cli/record/zip.ts";
-import { webCipher } from "../../src/engine/competency/key-cipher.ts";
-import { lockKey } from "../../src/engine/competency/key-file.ts";
 import { portable } from "../../src/engine/competency/libraries.ts";
 import { placesIn, readStatusList } from "../../src/engine/competency/status-list.ts";
 import { observationAt, person, recordText, statementEvent } from "../support/competency.ts";
 import { axeViolations } from "./site/axe.ts";
 import { withBrowser } from "./site/browser.ts";
+import { give, useKey } from "./site/desk-steps.ts";
 import { ada, bert, withRecordSite } from "./site/record-site.ts";
 import { savedBy } from "./site/record-steps.ts";
 
 const site = withRecordSite();
 const visitor = withBrowser(() => site.url("localhost"));
 const jo = person("Jo");
-const passphrase = "four words of mine";
-
-/** As `person` makes it. */
-const secretOf = (name: string) => new Uint8Array(createHash("sha256").update(`key of ${name}`).digest());
-
-async function keyFile(name: string): Promise<string> {
-  const bytes = { salt: new Uint8Array(16), iv: new Uint8Array(12) };
-  return JSON.stringify(
-    await lockKey({ secret: secretOf(name), passphrase, ...bytes }, webCipher(crypto.subtle)),
-  );
-}
-
-const give = (page: Page, label: string, text: string, name: string) =>
-  page
-    .getByLabel(label, { exact: true })
-    .setInputFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
-
-async function useKey(page: Page, name: string): Promise<void> {
-  await give(page, "Key file", await keyFile(name), `${name}.key.json`);
-  await page.getByLabel("Its passphrase").fill(passphrase);
-  await page.getByRole("button", { name: "Use this key" }).click();
-  await page.getByText(`The programme lists it as that of ${name}`).waitFor();
-}
-
 async function openJo(page: Page, text: string): Promise<void> {
   await give(page, "Open trainees’ files", text, "jo.record.json");
   await page.getByRole("heading", { level: 2, name: "Jo" }).waitFor();
