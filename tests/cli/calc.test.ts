@@ -56,6 +56,15 @@ test.each(calls.filter(([[name]]) => name !== "convert"))(
 );
 
 describe("convert", () => {
+  test("without a unit it tells every other one of its kind", async () => {
+    // NIST SP 811, Appendix B: 1 in = 25.4 mm and 1 ft = 12 in, exactly.
+    const { out } = await calc("convert", "1 1/4 in");
+    expect(out).toContain("1.25 in = 31.75 mm\n");
+    expect(out).toContain("1.25 in = 1250 thou\n");
+    const { values } = await json("convert", "1 1/4 in");
+    expect(values).toContainEqual({ value: 31.75, unit: "mm" });
+  });
+
   test("JSON is value and unit, and nothing else", async () => {
     // NIST SP 811: 1 lbf·in = 0.1129848 N·m.
     const found = await json("convert", "5 lbf·in", "N·m");
@@ -199,7 +208,6 @@ test.each<[string[], string | RegExp]>([
   [[], "Which sum?"],
   [["tidy"], 'There is no sum "tidy"'],
   [["convert"], "Give a quantity and a unit"],
-  [["convert", "5 lbf·in"], "Give a quantity and a unit"],
   [["convert", "5 mm", "in", "ft"], 'calc convert takes no "ft"'],
   [["convert", "5 mm", "in", "--tpi", "20"], "calc convert takes no --tpi"],
   [["convert", "5 kg", "N"], "for the weight of a mass write kgf, lbf or ozf"],

@@ -1,8 +1,11 @@
 /** One quantity in another unit, or in every unit of its kind. */
-import { type Conversion, conversionIn, conversionSource } from "../../engine/workshop/asked/conversion.ts";
+import {
+  type Conversion,
+  conversionIn,
+  conversionSource,
+  inOtherUnits,
+} from "../../engine/workshop/asked/conversion.ts";
 import { formatNumber, formatQuantity } from "../../engine/workshop/format-quantity.ts";
-import { convert as convertQuantity } from "../../engine/workshop/quantity.ts";
-import { unitsOf } from "../../engine/workshop/units.ts";
 import type { Answer, Figure, Sum } from "./answer.ts";
 
 export const convert: Sum = {
@@ -23,11 +26,8 @@ function answer(asked: Conversion): Answer {
 }
 
 function allOf({ from, figures }: Conversion): Figure[] {
-  return unitsOf(from.dimension)
-    .filter(({ unit }) => unit !== from.unit)
-    .flatMap(({ unit }) => {
-      const to = convertQuantity(from, unit);
-      const name = unit === "" ? "as a bare number" : unit;
-      return to.ok ? [{ name, value: formatNumber(to.value.amount, figures) }] : [];
-    });
+  return inOtherUnits(from).map(({ amount, unit }) => ({
+    name: unit === "" ? "as a bare number" : unit,
+    value: formatNumber(amount, figures),
+  }));
 }

@@ -1,6 +1,7 @@
 /** What is filled in of a quantity to be told in another unit. */
 
 import { convert, parseQuantity, type Quantity } from "../quantity.ts";
+import { unitsOf } from "../units.ts";
 import type { Fields } from "./fields.ts";
 
 export interface Conversion {
@@ -20,6 +21,16 @@ export function conversionIn(fields: Fields): Conversion | undefined {
   const unit = fields.text("unit");
   const to = unit === undefined ? undefined : fields.taken("unit", convert(from, unit));
   return unit !== undefined && to === undefined ? undefined : { from, to, figures: figuresOf(text) };
+}
+
+/** In every other unit of its kind, in the order of the table of units. */
+export function inOtherUnits(from: Quantity): Quantity[] {
+  return unitsOf(from.dimension)
+    .filter(({ unit }) => unit !== from.unit)
+    .flatMap(({ unit }) => {
+      const to = convert(from, unit);
+      return to.ok ? [to.value] : [];
+    });
 }
 
 /** As many significant figures as were written, four at least and ten at most. */
