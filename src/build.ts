@@ -10,6 +10,7 @@ import { type Diagnostic, sortDiagnostics } from "./model/diagnostic.ts";
 import { modulePath } from "./model/link.ts";
 import type { SearchDocument } from "./model/site.ts";
 import { digestOf } from "./read/digest.ts";
+import { listsOutOfDate } from "./read/out-of-date.ts";
 import { toolFolder } from "./tool-folder.ts";
 
 export interface BuildResult {
@@ -62,8 +63,7 @@ export async function buildWith(
     ...made,
     ms: Math.round(performance.now() - started),
   });
-  const digest =
-    cacheDir === undefined ? undefined : digestOf([contentDir, toolFolder("src"), toolFolder("layouts")]);
+  const digest = cacheDir === undefined ? undefined : keyOf(contentDir);
   return swapIn(resolve(siteDir), async (outDir, leave) => {
     const before = digest && restoreSite<KeptNote>(cacheDir!, digest, outDir);
     if (before)
@@ -87,6 +87,13 @@ export async function buildWith(
       keepSite<KeptNote>(cacheDir!, digest, outDir, { made, warnings: diagnostics, texts: [...texts] });
     return { summary: summary(made), diagnostics, texts };
   });
+}
+
+/** Of the content, the tool, and what has run out meanwhile; undefined where something could not be read. */
+function keyOf(contentDir: string): string | undefined {
+  const digest = digestOf([contentDir, toolFolder("src"), toolFolder("layouts")]);
+  const lapsed = listsOutOfDate(contentDir, new Date()).length;
+  return digest === undefined || lapsed === 0 ? digest : `${digest}-${lapsed}`;
 }
 
 function gathered(found: readonly Found[]): Found {

@@ -3,7 +3,7 @@ import { createHash } from "node:crypto";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { runInNewContext } from "node:vm";
-import { beforeEach, describe, expect, test } from "vitest";
+import { beforeEach, describe, expect, test, vi } from "vitest";
 import { buildSite } from "../../src/build.ts";
 import { derive } from "../../src/derive/derive.ts";
 import { marksAlike, moduleData } from "../../src/derive/record-data.ts";
@@ -202,6 +202,22 @@ describe("what the site holds for records", () => {
     expect(release.revision).toBe(2);
     expect(earlier).toEqual([before]);
     expect(release.practices[0]!.digest).not.toBe(before.practices[0]!.digest);
+  });
+
+  test("a list that runs out is told, although nothing was changed and the site was kept", async () => {
+    const cacheDir = join(temporaryFolder(), "cache");
+    const codesOn = async (day: string) => {
+      vi.useFakeTimers({ toFake: ["Date"], now: new Date(`${day}T12:00:00Z`) });
+      const { diagnostics } = await buildSite({ contentDir: folder, siteDir: site, cacheDir });
+      return diagnostics.map(({ code }) => code);
+    };
+    try {
+      expect(await codesOn("2036-12-30")).not.toContain("withdrawals-expired");
+      expect(await codesOn("2037-01-02")).toContain("withdrawals-expired");
+      expect(await codesOn("2036-12-30")).not.toContain("withdrawals-expired");
+    } finally {
+      vi.useRealTimers();
+    }
   });
 
   test("a programme without an identifier has none of it", async () => {
