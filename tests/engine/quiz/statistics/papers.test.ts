@@ -210,3 +210,10 @@ test("where no two were asked together, difficulty stays and alpha is left out w
     "There is no alpha: no two questions were asked together of two people or more.",
   );
 });
+
+test("of many sittings those questions are named that few were asked", () => {
+  const rows = Array.from({ length: 40 }, (_, at) => (at < 9 ? [at % 2, 1, n] : [at % 2, n, at % 3 ? 1 : 0]));
+  const words = paperWords(ofPapers([1, 1, 1], rows));
+  expect(words.at(-1)).toMatch(/^Asked fewer than 30 times each, .*: b\.$/);
+  expect(words[0]).toContain("asked some of the questions, 2 on the average");
+});
