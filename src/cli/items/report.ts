@@ -83,8 +83,8 @@ ${notes.map(
     : html`<p>Left out:</p>
 <ul>${skipped.map(({ file, why }) => html`<li>${file}: ${why}</li>`)}</ul>
 `
-}<div class="wide" role="region" aria-label="Questions" tabindex="0"><table>
-<caption>Difficulty is the share of points earned by those who were asked; discrimination the correlation with all other questions that they were asked. The bars show intervals of 95 %.</caption>
+}<p>Difficulty is the share of points earned by those who were asked; discrimination the correlation with all other questions that they were asked. The bars show intervals of 95 %.</p>
+<div class="wide" role="region" aria-label="Questions" tabindex="0"><table>
 <thead><tr><th scope="col">Question</th><th scope="col">Asked</th><th scope="col">Difficulty</th><th scope="col">Discrimination</th><th scope="col">Alpha without</th><th scope="col">Look at it because</th></tr></thead>
 <tbody>
 ${items.map(row)}</tbody>
@@ -114,7 +114,7 @@ function plot(
 }
 
 const style = `body{font:1rem/1.5 "Atkinson Hyperlegible Next",Verdana,sans-serif;margin:2rem auto;max-width:70rem;padding:0 1rem;color:#1d1b16;background:#fbf8f0}
-table{border-collapse:collapse;width:100%}caption{text-align:start;padding-block:.5rem}
+table{border-collapse:collapse;width:100%}
 th,td{border-block:1px solid #8a8371;padding:.35rem .6rem;text-align:start;vertical-align:top;font-variant-numeric:tabular-nums}
 .wide{overflow-x:auto}ul{margin:0;padding-inline-start:1.1rem}svg{vertical-align:middle}.scale{stroke:#8a8371;fill:none}.interval{stroke:#1d1b16;stroke-width:3;fill:none}
 @media print{body{margin:0;background:none}.wide{overflow:visible}}`;
