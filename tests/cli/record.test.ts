@@ -141,6 +141,31 @@ describe("record check", () => {
     expect(found).toEqual([[], ["lapsed"], ["issuer-unlisted"], expect.arrayContaining(["not-allowed"])]);
   });
 
+  test("a list of withdrawals by itself", async () => {
+    const give = async (name: string, text: string) => {
+      const file = join(records, name);
+      writeFileSync(file, text);
+      return file;
+    };
+    const [good, stranger, old] = [
+      await give("ann.json", await listText(ann)),
+      await give("sam.json", await listText(sam)),
+      await give("old.json", await listText(ann, [], "2026-02-01T00:00:00Z")),
+    ];
+    expect(await call("record", "check", good)).toMatchObject({
+      code: 0,
+      out: `${good}: in order (a list of withdrawals).\n`,
+    });
+    for (const [file, says] of [
+      [stranger, "no mentor of this programme"],
+      [old, "ran out at 2026-02-01"],
+    ] as const)
+      expect(await call("record", "check", file)).toMatchObject({
+        code: 1,
+        err: expect.stringContaining(says),
+      });
+  });
+
   test.each([
     ["an edited record", (text: string) => text.replace('"name": "Jo"', '"name": "Jon"'), "owner-signature"],
     ["half a record", (text: string) => text.slice(0, text.length / 2), "not-json"],

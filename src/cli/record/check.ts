@@ -9,6 +9,7 @@ import { counted } from "../../report/text.ts";
 import type { Action } from "../actions.ts";
 import { jsonOption, type Output, printJson, WrongCall } from "../command.ts";
 import { nodePrimitives } from "../primitives.ts";
+import { checkList, isList } from "./check-list.ts";
 import { dateOf, dayOfCall, onOption } from "./dates.ts";
 import { programmeOf, programmeOptions, soundLists } from "./programme.ts";
 import { readText } from "./read-text.ts";
@@ -51,6 +52,8 @@ async function checkOne(file: string, input: CheckInput): Promise<Checked> {
 }
 
 async function checkJson(json: Json, input: CheckInput): Promise<Pick<Checked, "what" | "problems">> {
+  if (isList(json))
+    return { what: "a list of withdrawals", problems: await checkList(json, input.rules, Date.now()) };
   if (isObject(json) && Object.hasOwn(json, "proof"))
     return { what: "a signed statement", problems: checkCredential(json, input) };
   const { record, problems } = readRecordJson(json, input.primitives);
