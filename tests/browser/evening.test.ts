@@ -215,3 +215,30 @@ describe("an evening sheet", () => {
     await expect.poll(() => heading.evaluate((element) => element === document.activeElement)).toBe(true);
   });
 });
+
+describe("over plain http", () => {
+  const elsewhere = withBrowser(() => site.url("plain http"));
+
+  test("nothing can be signed; the notes go as a file to an address that can", async () => {
+    const jo = await recordText(person("Jo"), []);
+    const { page } = await elsewhere.open("desk/evening/index.html");
+    expect(await page.locator(".record-here").innerText()).toContain("but nothing signed");
+    expect(await page.getByRole("button", { name: "Sign all of it" }).count()).toBe(0);
+    await give(page, "Open trainees’ files", jo, "jo.record.json");
+    await page.getByLabel(/^unaided/).check();
+    await page.getByLabel("In words, for Jo").fill("calm");
+    const button = page.getByRole("button", { name: "Save the notes as a file" });
+    const { name, text } = await savedBy(page, () => button.click());
+    expect(name).toBe("evening.notes.json");
+    const other = (await visitor.open("desk/index.html")).page;
+    await useKey(other, "Ada", true);
+    await other.goto(`${site.url("localhost")}desk/evening/index.html`);
+    await give(other, "Open trainees’ files", jo, "jo.record.json");
+    await give(other, "Take up notes from a file", '{"hello": 1}', "other.json");
+    await other.getByText("This is no file of notes").waitFor();
+    await give(other, "Take up notes from a file", text, name);
+    await other.getByText("1 note taken up.").waitFor();
+    await other.getByRole("button", { name: "Sign all of it" }).click();
+    await other.getByText("1 observation signed.").waitFor();
+  });
+});

@@ -16,15 +16,18 @@ export interface SheetPhase {
   readonly checks: readonly SheetCheck[];
 }
 
-/** The steps with a check, and the critical ones, phase by phase in the order of work. */
+/**
+ * The steps with a check, and the critical ones, phase by phase in the order of work. Of a module that has neither, all steps: there
+ * is then nothing that says which of them matter.
+ */
 export function sheetOf({ phases, steps, title }: ReleaseCard): SheetPhase[] {
-  const checks = steps.filter(({ check, critical }) => check !== undefined || critical);
-  const of = (phase: string | undefined): SheetCheck[] =>
-    checks
-      .filter((step) => (step.phase ?? "") === (phase ?? ""))
-      .map((step) => ({ step: step.id, title: step.title, check: step.check, isCritical: step.critical }));
-  if (phases.length === 0) return [{ id: "", title, checks: checks.map(toCheck) }];
-  return phases.map((phase) => ({ id: phase.id, title: phase.title, checks: of(phase.id) }));
+  const telling = steps.filter(({ check, critical }) => check !== undefined || critical);
+  const shown = telling.length === 0 ? steps : telling;
+  if (phases.length === 0) return [{ id: "", title, checks: shown.map(toCheck) }];
+  return phases.map(({ id, title }) => ({
+    ...{ id, title },
+    checks: shown.filter(({ phase }) => phase === id).map(toCheck),
+  }));
 }
 
 const toCheck = ({ id, title, check, critical }: ReleaseCard["steps"][number]): SheetCheck => ({
