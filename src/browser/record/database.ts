@@ -18,8 +18,8 @@ const version = 1;
 /** Sites of several programmes may stand on one host: each has a database of its own. */
 export const databaseName = (programme: string): string => `benchwright-record:${programme}`;
 
-/** A database that does not answer is as good as none; milliseconds. */
-const patience = 4000;
+/** A database that does not answer in so many milliseconds is as good as none; a slow phone must not be taken for one. */
+const patience = 15_000;
 
 /** Rejects where the browser denies storage, and where it does not answer. */
 export function openDatabase(programme: string): Promise<Database> {

@@ -35,7 +35,7 @@ export function eraseView({ counts, erase }: EraseOptions): HTMLElement {
 }
 
 const what =
-  "Takes away the record, the name and the key, and what practice, dry run, quiz and bench view remember in this browser. Files that you have saved or handed over stay where they are.";
+  "Takes away the record, the name and the key, and what practice, dry run, quiz, faults to go over and bench view remember in this browser. Files that you have saved or handed over stay where they are.";
 
 function lossWords({ unsaved, total }: { readonly unsaved: number; readonly total: number }): string {
   const entries =

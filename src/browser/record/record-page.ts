@@ -5,10 +5,11 @@ import { element, goTo } from "../page/element.ts";
 import { saveFile } from "../page/save-file.ts";
 import { type AddedFile, addedFile } from "./added-file.ts";
 import { calendarFile, type Lapse } from "./calendar-file.ts";
+import { countsOf, factsOf, lapsesOf, nameOf } from "./counts.ts";
 import { type DayWords, dayWords } from "./day-words.ts";
 import { deviceView } from "./device-view.ts";
 import { eraseView } from "./erase-view.ts";
-import { fillFacts, shortKey } from "./facts-view.ts";
+import { fillFacts } from "./facts-view.ts";
 import { FileView } from "./file-view.ts";
 import { hereWords } from "./here-words.ts";
 import { cipherHere, saveKey, takeKey } from "./key-on-device.ts";
@@ -16,7 +17,6 @@ import { fillLog } from "./log-view.ts";
 import type { Naming } from "./next-words.ts";
 import { modulesToLoad, type Overview, overviewOf } from "./overview.ts";
 import type { Held, OwnRecord } from "./own-record.ts";
-import { noName } from "./shelf.ts";
 import { signOffsView } from "./sign-offs-view.ts";
 import type { SiteData } from "./site-data.ts";
 import { statementView } from "./statement-view.ts";
@@ -83,12 +83,12 @@ export class RecordPage {
 
   #draw(overview: Overview, held: Held, promised: boolean | undefined): void {
     const { page, root, own } = this.#options;
-    fillFacts(page, this.#facts(overview, held));
+    fillFacts(page, factsOf(overview, held, this.#naming.day));
     fillLog(page.querySelector<HTMLElement>(".log")!, overview, this.#naming, root);
     const print = (signOff: JudgedSignOff): void => this.#openStatement(signOff, overview);
-    this.#signOffs.replaceChildren(signOffsView({ overview, naming: this.#naming, print }));
+    this.#signOffs.replaceChildren(signOffsView({ overview, naming: this.#naming, root, print }));
     this.#file.update(this.#actions(overview));
-    const { unsaved, total } = this.#counts();
+    const { unsaved, total } = countsOf(held);
     const trouble = own.troubleWords();
     page
       .querySelector(".record-notes")!
@@ -96,22 +96,6 @@ export class RecordPage {
         ...(trouble === undefined ? [] : [element("p", { class: "warning", role: "alert" }, trouble)]),
         element("p", {}, stayWords(promised, unsaved, total)),
       );
-  }
-
-  #facts({ record, situation }: Overview, { saved }: Held) {
-    const { day } = this.#naming;
-    return {
-      name: record.named === noName.named ? "" : record.name,
-      date: day(situation.on),
-      key: shortKey(record.owner),
-      saved: saved === undefined ? "not yet" : day(saved.at.slice(0, 10)),
-    };
-  }
-
-  /** Of what has been read last. Events are only added, so that those of the file are the first ones counted. */
-  #counts(): { unsaved: number; total: number } {
-    const total = this.#held?.record.events.length ?? 0;
-    return { total, unsaved: Math.max(0, total - (this.#held?.saved?.events ?? 0)) };
   }
 
   #actions(overview: Overview | undefined): ConstructorParameters<typeof FileView>[0] {
@@ -133,7 +117,7 @@ export class RecordPage {
         await own.change({ name, named: this.#instant() });
         await this.show();
       },
-      name: overview === undefined || overview.record.named === noName.named ? "" : overview.record.name,
+      name: overview === undefined ? "" : nameOf(overview.record),
     };
   }
 
@@ -189,7 +173,7 @@ export class RecordPage {
   #erase(): HTMLElement {
     const { own, forget } = this.#options;
     return eraseView({
-      counts: () => this.#counts(),
+      counts: () => countsOf(this.#held),
       erase: async () => {
         await own.erase();
         forget();
@@ -198,13 +182,4 @@ export class RecordPage {
       },
     });
   }
-}
-
-/** Each module whose sign-off holds and has an end. */
-function lapsesOf({ states }: Overview, { cards }: Naming): Lapse[] {
-  return [...states.values()].flatMap(({ module, standing, until }) =>
-    until !== undefined && (standing === "signed off" || standing === "lapses soon")
-      ? [{ module, until, title: cards.get(module)?.title ?? module }]
-      : [],
-  );
 }

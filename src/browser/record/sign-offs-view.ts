@@ -9,6 +9,8 @@ import type { Overview } from "./overview.ts";
 export interface SignOffsOptions {
   readonly overview: Overview;
   readonly naming: Naming;
+  /** The way to the root of the site. */
+  readonly root: string;
   readonly print: (signOff: JudgedSignOff) => void;
 }
 
@@ -19,11 +21,21 @@ export function signOffsView(options: SignOffsOptions): HTMLElement {
     { class: "group", "aria-labelledby": "s_sign-offs" },
     element("h2", { id: "s_sign-offs" }, "Sign-offs"),
     signOffs.length === 0 ? element("p", {}, none) : table(signOffs, options),
+    element(
+      "p",
+      { class: "on-screen small" },
+      "Whoever wants to be sure of a sign-off opens your file at ",
+      check(options.root),
+      ".",
+    ),
   );
 }
 
 const none =
   "None yet. When a module is ready, a mentor watches you, signs on their own device, and hands you a file; add it to your record below.";
+
+const check = (root: string): HTMLElement =>
+  element("a", { href: `${root}check/index.html` }, "Check a sign-off");
 
 const columns = ["Module", "May work", "Signed", "Until", "Holds", "On paper"];
 

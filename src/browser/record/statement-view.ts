@@ -85,6 +85,6 @@ const line = (name: string, value: string): HTMLElement =>
   element("div", {}, element("dt", {}, name), element("dd", {}, value));
 
 const howToCheck =
-  "This sheet is a copy for people to read and proves nothing by itself. The signed statement is in the trainee’s record file; whoever wants to be sure opens that on the programme’s site.";
+  "This sheet is a copy for people to read and proves nothing by itself. The signed statement is in the trainee’s record file; whoever wants to be sure opens that on the programme’s site, at Check a sign-off.";
 const deferral =
   "It speaks of this module on this revision and of nothing else. Local rules, licensed practice, the maker’s instructions and whoever answers for the place decide what may be done there.";
