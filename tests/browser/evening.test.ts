@@ -197,7 +197,7 @@ describe("an evening sheet", () => {
       }
   });
 
-  test("signs what is complete, says what is not, and hands a file to each, which holds", async () => {
+  test("signs what is complete, says what is not, and hands a file to each of those", async () => {
     await page.getByRole("button", { name: "Sign all of it" }).click();
     await page.getByText("2 observations signed.").waitFor();
     expect(await page.locator(".problems").innerText()).toContain("Trainee 03: Write what happened");
