@@ -379,7 +379,16 @@ describe("order", () => {
 describe("schema", () => {
   test("JSON Schemas by name, with fields and their kinds", async () => {
     const all = (await call("schema")).json();
-    expect(Object.keys(all)).toEqual(["programme", "module", "step", "quiz", "tool", "substance", "hazard"]);
+    expect(Object.keys(all)).toEqual([
+      "programme",
+      "module",
+      "step",
+      "quiz",
+      "tool",
+      "substance",
+      "hazard",
+      "revisions",
+    ]);
     const step = (await call("schema", "step")).json();
     expect(step).toMatchObject({
       type: "object",

@@ -3,7 +3,10 @@ import { date, digest, fields, text, wholeNumber } from "./fields.ts";
 
 const withdrawn = fields(
   { from: date, because: text },
-  { from: "From this day on nothing signed on the revision counts: 2026-11-20.", because: "Why." },
+  {
+    from: "From this day on nothing signed on the revision counts: 2026-11-20.",
+    because: "Why it was taken back, as the notice to stop work says it.",
+  },
 );
 
 const revision = fields(
