@@ -1,5 +1,5 @@
 /** Bundled into a page by the test beside it: the engine's own code at the vectors that are handed in, as plain data. */
-import { gunzip } from "../../../src/browser/record/gzip.ts";
+import { gunzip } from "../../../src/browser/record/gunzip.ts";
 import { signStatement } from "../../../src/engine/competency/credential.ts";
 import type { JsonObject } from "../../../src/engine/competency/json.ts";
 import { webCipher } from "../../../src/engine/competency/key-cipher.ts";

@@ -1,7 +1,7 @@
 import { gzipSync } from "node:zlib";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { gunzip as gunzipInBrowser } from "../../../src/browser/record/gzip.ts";
+import { gunzip as gunzipInBrowser } from "../../../src/browser/record/gunzip.ts";
 import { gunzip, gzip } from "../../../src/cli/gzip.ts";
 import { nodePrimitives } from "../../../src/cli/primitives.ts";
 import { statusListId } from "../../../src/engine/competency/credential.ts";
