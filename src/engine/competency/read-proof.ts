@@ -19,14 +19,29 @@ export type ReadProof =
 
 /** Of a document that is to have the given contexts and no others. O(size). */
 export function readProof(document: JsonObject, contexts: readonly string[]): ReadProof {
-  const broken = demands.find(({ holds }) => !holds(document, contexts));
-  if (broken !== undefined) return { ok: false, problem: problemOf(broken, document, contexts) };
+  const issuer = issuerOf(document);
+  const parts: Parts = {
+    ...{ document, contexts, issuer },
+    publicKey: publicKeyOfDid(issuer),
+    signature: signatureOf(document),
+  };
+  const broken = demands.find(({ holds }) => !holds(parts));
+  if (broken !== undefined) return { ok: false, problem: problemOf(broken, parts) };
   return {
     ok: true,
     proof: proofOf(document),
-    signature: signatureOf(document)!,
-    publicKey: publicKeyOfDid(issuerOf(document))!,
+    signature: parts.signature!,
+    publicKey: parts.publicKey!,
   };
+}
+
+/** A document with what it names in base58, which takes longer to read than all else and is read once. */
+interface Parts {
+  readonly document: JsonObject;
+  readonly contexts: readonly string[];
+  readonly issuer: string;
+  readonly publicKey: Uint8Array | undefined;
+  readonly signature: Uint8Array | undefined;
 }
 
 /** The issuer's address, given alone or as the id of a profile; empty where there is none. */
@@ -37,8 +52,8 @@ interface Demand {
   readonly code: RecordCode;
   /** The path of what it looks at. */
   readonly path: readonly (string | number)[];
-  holds(document: JsonObject, contexts: readonly string[]): boolean;
-  expected(document: JsonObject, contexts: readonly string[]): string;
+  holds(parts: Parts): boolean;
+  expected(parts: Parts): string;
 }
 
 const fieldsOfProof = new Set([
@@ -56,19 +71,19 @@ const demands: readonly Demand[] = [
   {
     code: "context",
     path: ["@context"],
-    holds: (document, contexts) => isSameList(at(document, "@context"), contexts),
-    expected: (_, contexts) => `exactly ${quoted(contexts)}: any other could change what the words mean`,
+    holds: ({ document, contexts }) => isSameList(at(document, "@context"), contexts),
+    expected: ({ contexts }) => `exactly ${quoted(contexts)}: any other could change what the words mean`,
   },
   {
     code: "schema",
     path: ["proof"],
-    holds: (document) => isListOfOne(at(document, "proof")),
+    holds: ({ document }) => isListOfOne(at(document, "proof")),
     expected: () => "a list of one proof",
   },
   {
     code: "suite",
     path: ["proof", 0, "previousProof"],
-    holds: (document) => at(document, "proof", 0, "previousProof") === undefined,
+    holds: ({ document }) => at(document, "proof", 0, "previousProof") === undefined,
     expected: () => "a proof that stands by itself",
   },
   fixed("type", "DataIntegrityProof"),
@@ -77,38 +92,38 @@ const demands: readonly Demand[] = [
   {
     code: "schema",
     path: ["proof", 0],
-    holds: (document) => Object.keys(proofOf(document)).every((name) => fieldsOfProof.has(name)),
+    holds: ({ document }) => Object.keys(proofOf(document)).every((name) => fieldsOfProof.has(name)),
     expected: () => `no fields but ${[...fieldsOfProof].join(", ")}`,
   },
   {
     code: "context",
     path: ["proof", 0, "@context"],
-    holds: (document, contexts) => isSameList(at(document, "proof", 0, "@context"), contexts),
-    expected: (_, contexts) => `the contexts of the document, ${quoted(contexts)}`,
+    holds: ({ document, contexts }) => isSameList(at(document, "proof", 0, "@context"), contexts),
+    expected: ({ contexts }) => `the contexts of the document, ${quoted(contexts)}`,
   },
   {
     code: "schema",
     path: ["proof", 0, "created"],
-    holds: (document) => readInstant(textAt(document, "proof", 0, "created") ?? "") !== undefined,
+    holds: ({ document }) => readInstant(textAt(document, "proof", 0, "created") ?? "") !== undefined,
     expected: () => "a time with its zone, such as 2026-11-27T19:30:00Z",
   },
   {
     code: "key-mismatch",
     path: ["issuer"],
-    holds: (document) => publicKeyOfDid(issuerOf(document)) !== undefined,
+    holds: ({ publicKey }) => publicKey !== undefined,
     expected: () => "an Ed25519 key as did:key:z6Mk…",
   },
   {
     code: "key-mismatch",
     path: ["proof", 0, "verificationMethod"],
-    holds: (document) =>
-      textAt(document, "proof", 0, "verificationMethod") === verificationMethodOf(issuerOf(document)),
-    expected: (document) => `the key of the issuer, ${verificationMethodOf(issuerOf(document))}`,
+    holds: ({ document, issuer }) =>
+      textAt(document, "proof", 0, "verificationMethod") === verificationMethodOf(issuer),
+    expected: ({ issuer }) => `the key of the issuer, ${verificationMethodOf(issuer)}`,
   },
   {
     code: "signature",
     path: ["proof", 0, "proofValue"],
-    holds: (document) => signatureOf(document) !== undefined,
+    holds: ({ signature }) => signature !== undefined,
     expected: () => "z and 64 bytes in base58",
   },
 ];
@@ -117,7 +132,7 @@ function fixed(name: string, value: string): Demand {
   return {
     code: "suite",
     path: ["proof", 0, name],
-    holds: (document) => at(document, "proof", 0, name) === value,
+    holds: ({ document }) => at(document, "proof", 0, name) === value,
     expected: () => `"${value}", the only one that is read here`,
   };
 }
@@ -144,14 +159,10 @@ function signatureOf(document: JsonObject): Uint8Array | undefined {
   }
 }
 
-function problemOf(
-  { code, path, expected }: Demand,
-  document: JsonObject,
-  contexts: readonly string[],
-): RecordProblem {
+function problemOf({ code, path, expected }: Demand, parts: Parts): RecordProblem {
   return {
     code,
-    message: `Expected ${expected(document, contexts)}; found ${quoted(at(document, ...path))}. Ask whoever signed it for the file as they signed it.`,
+    message: `Expected ${expected(parts)}; found ${quoted(at(parts.document, ...path))}. Ask whoever signed it for the file as they signed it.`,
     at: pathOf(path),
   };
 }
