@@ -12,7 +12,7 @@ import type { Release } from "../../../src/engine/competency/release.ts";
 import { bitsOf, makeStatusList } from "../../../src/engine/competency/status-list.ts";
 import type { ModuleData, ProgrammeData } from "../../../src/model/record-data.ts";
 import { identifier, type Person, person } from "../../support/competency.ts";
-import { soundFiles } from "../../support/content-folder.ts";
+import { type Files, soundFiles } from "../../support/content-folder.ts";
 import { runTool } from "../../support/run-command.ts";
 import { type StaticServer, serveFolder } from "../../support/static-server.ts";
 
@@ -20,7 +20,8 @@ export const ada = person("Ada");
 /** May sign nothing but a module that there is not. */
 export const bert = person("Bert");
 
-const programmeText = `name: Test bench
+/** Its last lines are rows of mentors. */
+export const programmeText = `name: Test bench
 conditions:
   springs: {name: Springs, look-for: coils, if-unknown: Ask.}
 identifier: ${identifier}
@@ -52,29 +53,39 @@ export type Way = "localhost" | "plain http" | "disk";
 export interface RecordSite {
   /** Folder of the built site. */
   readonly dir: string;
+  /** Folder of its content. */
+  readonly contentDir: string;
+  /** Builds it anew with these files in its content, as a coordinator does. */
+  rebuild(files: Files): Promise<void>;
   /** With a slash at its end. Plain http is at a name that is not this machine's own. */
   url(way: Way): string;
   programme(): ProgrammeData;
   release(): Release;
 }
 
-/** Builds it before the tests of the file, and takes it away afterwards. The folder is known at once. */
-export function withRecordSite(): RecordSite {
+/** Builds it of the small programme's files before the tests of the file, and takes it away afterwards. The folder is known at once. */
+export function withRecordSite(programmeFiles: Files = soundFiles): RecordSite {
   const folder = mkdtempSync(join(tmpdir(), "benchwright-record-"));
   const dir = join(folder, "site");
-  beforeAll(async () => {
-    const files = new Map<string, string | Uint8Array>([
-      ...soundFiles,
-      ["programme.yaml", programmeText],
-      ["withdrawals/ada.json", await withdrawals(ada)],
-      ["withdrawals/bert.json", await withdrawals(bert)],
-    ]);
+  const contentDir = join(folder, "content");
+  async function rebuild(files: Files): Promise<void> {
     for (const [path, text] of files) {
-      mkdirSync(dirname(join(folder, "content", path)), { recursive: true });
-      writeFileSync(join(folder, "content", path), text);
+      mkdirSync(dirname(join(contentDir, path)), { recursive: true });
+      writeFileSync(join(contentDir, path), text);
     }
-    const built = await runTool(["build", "--content", join(folder, "content"), "--to", dir]);
+    const built = await runTool(["build", "--content", contentDir, "--to", dir]);
     if (built.code !== 0) throw new Error(`the site can't be built:\n${built.stdout}${built.stderr}`);
+  }
+  beforeAll(async () => {
+    const lists = { ada: await withdrawals(ada), bert: await withdrawals(bert) };
+    await rebuild(
+      new Map([
+        ...programmeFiles,
+        ["programme.yaml", programmeText],
+        ["withdrawals/ada.json", lists.ada],
+        ["withdrawals/bert.json", lists.bert],
+      ]),
+    );
   }, 120_000);
   let server: StaticServer | undefined;
   beforeAll(async () => {
@@ -90,7 +101,7 @@ export function withRecordSite(): RecordSite {
     disk: () => `${pathToFileURL(dir).href}/`,
   };
   return {
-    dir,
+    ...{ dir, contentDir, rebuild },
     url: (way) => urls[way](),
     programme: () => dataIn<ProgrammeData>(join(dir, "record/data/programme.js")),
     release: () => dataIn<ModuleData>(join(dir, "record/data/box.js")).release,
