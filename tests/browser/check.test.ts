@@ -98,6 +98,28 @@ test("a statement by itself is checked too, and what it rests on is said to be e
   expect(said).toMatch(/Holds until\s+17 Mar 2028/);
 });
 
+test("a file that is dropped on the page has the verdict of one that is chosen", async () => {
+  const forged = whole.replace('"name": "Jo"', '"name": "Di"');
+  const { page, troubles } = await visitor.open("check/index.html");
+  for (const [text, begins] of [
+    [whole, "All of it adds up"],
+    [forged, "Not all of it adds up"],
+  ] as const) {
+    const chosen = await checked(page, text);
+    expect(chosen).toContain(`${begins}: jo.record.json`);
+    await page.reload();
+    expect(await page.locator(".verdict-of-file").count()).toBe(0);
+    const dataTransfer = await page.evaluateHandle((content) => {
+      const carried = new DataTransfer();
+      carried.items.add(new File([content], "jo.record.json", { type: "application/json" }));
+      return carried;
+    }, text);
+    await page.locator(".check-tool").dispatchEvent("drop", { dataTransfer });
+    await expect.poll(() => page.locator(".check-found").innerText()).toBe(chosen);
+  }
+  expect(troubles).toEqual([]);
+});
+
 const credentialBy = async (mentor: typeof ada) =>
   JSON.stringify(await signed(signOffAt("2026-03-17T19:00:00Z", mentor, jo, site.release()), mentor));
 
