@@ -33,6 +33,10 @@ export function supervisedNote({ assessed }: Overview, card: ReleaseCard): HTMLE
   ];
 }
 
-/** As `score` reads it. */
-export const answersText = ({ answers, seed }: Pick<QuizEvent, "answers" | "seed">): string =>
-  `${JSON.stringify({ answers: Object.fromEntries(answers), seed }, null, 1)}\n`;
+/** As `score` reads it: the seed draws the paper, and a later one prefers what earlier ones did not ask. */
+export const answersText = ({
+  answers,
+  seed,
+  preferred,
+}: Pick<QuizEvent, "answers" | "seed" | "preferred">): string =>
+  `${JSON.stringify({ answers: Object.fromEntries(answers), seed, preferred }, null, 1)}\n`;
