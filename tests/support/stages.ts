@@ -14,8 +14,9 @@ export interface Stage {
   run(): Promise<Outcome>;
 }
 
-/** Long enough for a slow machine, short enough that a stage that hangs is told of. */
+/** Long enough for a slow machine, short enough that a stage that hangs is told of; vitest itself ends a test that hangs. */
 const timeout = 540_000;
+const testsTimeout = 2_700_000;
 
 const outputOf = ({ stdout, stderr, signal, code }: Ended): string =>
   [stdout, stderr, code === 0 ? "" : signal === null ? `ended with ${code}` : `killed by ${signal}`]
@@ -115,7 +116,10 @@ export function vitest(
         "--reporter=json",
         `--outputFile.json=${report}`,
       ];
-      const ended = await runCommand(localBin("vitest"), args, { timeout, env: { ...env, NO_COLOR: "1" } });
+      const ended = await runCommand(localBin("vitest"), args, {
+        timeout: testsTimeout,
+        env: { ...env, NO_COLOR: "1" },
+      });
       const text = await readFile(report, "utf8").catch(() => "");
       const { passed, failed, notes } = countTests(text);
       // A run that fails though each test passes: a file that can't be loaded, an error outside any test.
