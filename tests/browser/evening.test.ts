@@ -8,6 +8,7 @@ import { person, recordText } from "../support/competency.ts";
 import { runTool } from "../support/run-command.ts";
 import { axeViolations } from "./site/axe.ts";
 import { type Visit, withBrowser } from "./site/browser.ts";
+import { checkedByTool } from "./site/checked-by-tool.ts";
 import { give, useKey } from "./site/desk-steps.ts";
 import { withRecordSite } from "./site/record-site.ts";
 import { addFile, cellText, doingsOn, savedBy, savedRecord } from "./site/record-steps.ts";
@@ -16,21 +17,6 @@ const site = withRecordSite();
 const visitor = withBrowser(() => site.url("localhost"));
 const folder = mkdtempSync(join(tmpdir(), "benchwright-evening-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-interface Checked {
-  readonly ok: boolean;
-  readonly files: readonly {
-    readonly problems: readonly { readonly code: string; readonly message: string }[];
-  }[];
-}
-
-/** As the coordinator calls it, on the built site. */
-async function checkedByTool(name: string, text: string): Promise<Checked> {
-  const file = join(folder, name);
-  writeFileSync(file, text);
-  const { stdout } = await runTool(["record", "check", file, "--site", site.dir, "--json"]);
-  return JSON.parse(stdout) as Checked;
-}
 
 describe("a whole evening", () => {
   let trainee: Visit;
@@ -98,10 +84,10 @@ describe("a whole evening", () => {
   });
 
   test("record check says ok; of a tampered copy it says why not", async () => {
-    expect(await checkedByTool("jo.record.json", final)).toMatchObject({ ok: true });
+    expect(await checkedByTool(site, "jo.record.json", final)).toMatchObject({ ok: true });
     const forged = final.replace('"Ada"', '"Eve"');
     expect(forged).not.toBe(final);
-    const { ok, files } = await checkedByTool("forged.record.json", forged);
+    const { ok, files } = await checkedByTool(site, "forged.record.json", forged);
     const codes = files[0]!.problems.map(({ code }) => code);
     expect(ok).toBe(false);
     expect(codes).toContain("owner-signature");
@@ -176,6 +162,11 @@ describe("an evening sheet", () => {
     expect(await card("Trainee 02").getByLabel("In words, for Trainee 02").inputValue()).toBe(
       "the brake was forgotten",
     );
+    expect(
+      await card("Trainee 03")
+        .getByLabel(/^stopped for safety/)
+        .isChecked(),
+    ).toBe(true);
   });
 
   test("prints a row and a code for each, on A4, and nothing else", async () => {
