@@ -151,6 +151,8 @@ describe("an evening sheet", () => {
     await card("Trainee 03")
       .getByLabel(/^stopped for safety/)
       .check();
+    for (const name of ["Trainee 01", "Trainee 02", "Trainee 03"])
+      await card(name).getByText("Kept on this device.").waitFor();
     await page.reload();
     expect(await page.getByRole("heading", { level: 3 }).count()).toBe(12);
     expect(

@@ -70,7 +70,7 @@ export const noteKey = ({ owner, module, phase }: Pick<EveningNote, "owner" | "m
   `${owner} ${module} ${phase}`;
 
 /** A database that does not answer is as good as none; milliseconds. */
-const patience = 4000;
+const patience = 10_000;
 
 /** Never fails: where the browser denies storage, things are kept until the page is left. */
 export async function openDesk(programme: string): Promise<DeskShelf> {

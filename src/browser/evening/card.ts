@@ -13,10 +13,14 @@ export interface EveningCardOptions {
   readonly note: EveningNote;
   /** What else is to be known, such as what is ready to be handed back. */
   readonly more: readonly (HTMLElement | undefined)[];
-  readonly write: (note: EveningNote) => void;
+  /** Ends when the note is kept. */
+  readonly write: (note: EveningNote) => Promise<void>;
+  /** False where the browser keeps nothing longer than the page is open. */
+  readonly isKept: boolean;
 }
 
-export function eveningCard({ place, name, task, note, more, write }: EveningCardOptions): HTMLElement {
+export function eveningCard(options: EveningCardOptions): HTMLElement {
+  const { place, name, task, note, more } = options;
   const prefix = `e${place}`;
   const boxes = task.checks.map(({ step, title, check, isCritical }) => {
     const box = tickBox(
@@ -31,6 +35,8 @@ export function eveningCard({ place, name, task, note, more, write }: EveningCar
   outcome.set(note.outcome);
   const words = wordsField(`${prefix}-words`, `In words, for ${name}`);
   words.input.value = note.words;
+  // Never empty: what comes and goes would move the buttons below under the finger.
+  const line = element("p", { class: "small" }, "\u00a0");
   const card = element(
     "section",
     { class: "evening-card desk-form", "aria-labelledby": `${prefix}-name` },
@@ -46,15 +52,32 @@ export function eveningCard({ place, name, task, note, more, write }: EveningCar
         ),
     outcome.element,
     words.element,
+    line,
   );
-  const changed = (): void =>
-    write({
+  let changes = 0;
+  const changed = async (): Promise<void> => {
+    changes += 1;
+    const change = changes;
+    line.textContent = "…";
+    const said = await keptWords(options, {
       ...note,
       ticked: boxes.flatMap(({ step, box }) => (box.input.checked ? [step] : [])),
       outcome: outcome.value(),
       words: words.input.value,
     });
-  card.addEventListener("change", changed);
-  words.input.addEventListener("input", changed);
+    if (change === changes) line.textContent = said;
+  };
+  card.addEventListener("change", () => void changed());
+  words.input.addEventListener("input", () => void changed());
   return card;
+}
+
+/** Keeps a note and says what became of it. */
+async function keptWords({ write, isKept }: EveningCardOptions, note: EveningNote): Promise<string> {
+  try {
+    await write(note);
+    return isKept ? "Kept on this device." : "Kept until you leave the page: save the notes as a file.";
+  } catch {
+    return "This browser could not keep it. Save the notes as a file before you leave the page.";
+  }
 }

@@ -147,7 +147,8 @@ export class EveningPage {
           ? undefined
           : element("p", {}, `${counted(open.length, "statement")} signed, to hand back.`),
       ],
-      write: (note) => void this.#notes.write(note),
+      write: (note) => this.#notes.write(note),
+      isKept: this.#desk.shelf.isKept,
     });
   }
 
