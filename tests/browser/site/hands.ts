@@ -1,5 +1,6 @@
 /** The hands with which one answers: a mouse, a finger on glass, keys alone. */
 import type { Locator, Page } from "playwright-core";
+import { expect } from "vitest";
 import { centreOf, type Shape } from "../../../src/engine/quiz/shape.ts";
 import { arrangeByKeys, orderOf } from "./arranging.ts";
 import { pressByKey, tabTo } from "./keyboard.ts";
@@ -33,7 +34,9 @@ function pointing(touch: Touch): Hands {
     pick: (radio) => touch(radio),
     async write(box, text) {
       await touch(box);
+      await expect.poll(() => box.evaluate((element) => element === document.activeElement)).toBe(true);
       await box.pressSequentially(text);
+      await expect.poll(() => box.inputValue()).toBe(text);
     },
     async choose(select, label) {
       await select.selectOption({ label });
