@@ -36,13 +36,12 @@ const joints = fc.record({
 });
 
 describe("any joint", () => {
-  // At a share of the yield point pull gives way to twist, so that in the finest screws the torque stops growing where friction
-  // is far above that of dry steel: by the formula of VDI 2230, for M1 at 0.58. Up to 0.35 it grows in every size.
-  test("more friction: less preload and, as far as any table of friction goes, more torque", () => {
+  test("more friction: less preload, more torque", () => {
     fc.assert(
       fc.property(
-        joints.map((one) => ({ ...one, friction: Math.min(one.friction, 0.3) })),
-        fc.double({ min: 0.001, max: 0.05, noNaN: true }),
+        joints,
+        // 0.55 and 0.05 come to a little more than 0.6, the most that is taken.
+        fc.double({ min: 0.001, max: 0.049, noNaN: true }),
         ({ size, name, friction }, more) => {
           const [slippery, rough] = [friction, friction + more].map((mu) =>
             have(tighten(joint(size.designation, name, mu))),
