@@ -33,10 +33,15 @@ function pointing(touch: Touch): Hands {
     tick: (box) => touch(box),
     pick: (radio) => touch(radio),
     async write(box, text) {
-      await touch(box);
-      await expect.poll(() => box.evaluate((element) => element === document.activeElement)).toBe(true);
-      await box.pressSequentially(text);
-      await expect.poll(() => box.inputValue()).toBe(text);
+      // Under load Chromium loses what is typed right after a tap: one looks, and types again.
+      await expect
+        .poll(async () => {
+          await touch(box);
+          await box.fill("");
+          await box.pressSequentially(text);
+          return box.inputValue();
+        })
+        .toBe(text);
     },
     async choose(select, label) {
       await select.selectOption({ label });
