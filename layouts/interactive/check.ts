@@ -1,11 +1,11 @@
 /** "Check a sign-off": whoever is handed a file sees what it is worth, on their own device. */
 import type { Address } from "../../src/model/address.ts";
 import type { Book } from "../book.ts";
+import { type WhereRow, whereTable } from "../components/where-table.ts";
 import { frame } from "../frame.ts";
 import { html } from "../html.ts";
 import { recordPageData } from "./desk/identified.ts";
 import { seeAlso } from "./desk/see-also.ts";
-import { type WhereRow, whereTable } from "./desk/where.ts";
 
 const rows: readonly WhereRow[] = [
   { what: "Choosing a file and having it checked", secure: "yes", http: "yes", disk: "yes" },

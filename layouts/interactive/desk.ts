@@ -1,11 +1,12 @@
 /** "Mentor's desk": trainees' files are looked at, what was watched is written down, and signed. */
 import type { Address } from "../../src/model/address.ts";
 import type { Book } from "../book.ts";
+import { whereTable } from "../components/where-table.ts";
 import { frame } from "../frame.ts";
 import { html } from "../html.ts";
 import { recordPageData } from "./desk/identified.ts";
 import { seeAlso } from "./desk/see-also.ts";
-import { deskWhere, whereTable } from "./desk/where.ts";
+import { deskWhere } from "./desk/where.ts";
 
 /** For a programme that has an identifier; throws a RangeError for one that keeps no records. */
 export function deskPage(book: Book): string {

@@ -1,11 +1,12 @@
 /** "Evening sheet": many trainees in two hours, on paper or on the device. Without the script it is a sheet to be filled in by hand. */
 import type { Address } from "../../src/model/address.ts";
 import type { Book } from "../book.ts";
+import { whereTable } from "../components/where-table.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
 import { recordPageData } from "./desk/identified.ts";
 import { seeAlso } from "./desk/see-also.ts";
-import { deskWhere, whereTable } from "./desk/where.ts";
+import { deskWhere } from "./desk/where.ts";
 
 /** For a programme that has an identifier; throws a RangeError for one that keeps no records. */
 export function eveningPage(book: Book): string {

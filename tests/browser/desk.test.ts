@@ -1,7 +1,7 @@
 /** The mentor's desk: keys, what is signed and what is refused, and what works at which address. */
 import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, test } from "vitest";
-import { gunzip } from "../../src/cli/record/zip.ts";
+import { gunzip } from "../../src/cli/gzip.ts";
 import { portable } from "../../src/engine/competency/libraries.ts";
 import { placesIn, readStatusList } from "../../src/engine/competency/status-list.ts";
 import { observationAt, person, recordText, statementEvent } from "../support/competency.ts";

@@ -1,8 +1,8 @@
 /** The programme of `competency.ts` as a content folder: what its people have signed and done fits what stands there. */
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { gzip } from "../../src/cli/gzip.ts";
 import { presentReleases } from "../../src/cli/record/releases.ts";
-import { gzip } from "../../src/cli/record/zip.ts";
 import { statusListId } from "../../src/engine/competency/credential.ts";
 import type { RecordEvent } from "../../src/engine/competency/event.ts";
 import { portable } from "../../src/engine/competency/libraries.ts";

@@ -1,33 +1,6 @@
-/** What works where, for a page of the competency record: it depends on how the site is reached. */
-import { ruledTable } from "../../components/ruled-table.ts";
-import { type Html, html } from "../../html.ts";
+/** What works where on the pages on which a mentor works. */
+import type { WhereRow } from "../../components/where-table.ts";
 
-export interface WhereRow {
-  readonly what: string;
-  readonly secure: string;
-  readonly http: string;
-  readonly disk: string;
-}
-
-/** The script says in the empty paragraph where the page stands just now. */
-export function whereTable(rows: readonly WhereRow[]): Html {
-  return html`<section class="group" aria-labelledby="s_where">
-<h2 id="s_where">What works where</h2>
-<p class="record-here"></p>
-${ruledTable<WhereRow>(
-  "where",
-  [
-    { name: "What", kind: "head", value: ({ what }) => what },
-    { name: "Address with https, or localhost", value: ({ secure }) => secure },
-    { name: "Plain http on a workshop’s network", value: ({ http }) => http },
-    { name: "Opened from a disk (file)", value: ({ disk }) => disk },
-  ],
-  rows,
-)}</section>
-`;
-}
-
-/** Of the pages on which a mentor works. */
 export const deskWhere: readonly WhereRow[] = [
   {
     what: "Opening files, having them marked again, the evening sheet",

@@ -1,15 +1,8 @@
 /** What works where: it depends on how the site is reached. */
-import { ruledTable } from "../../components/ruled-table.ts";
-import { type Html, html } from "../../html.ts";
+import { type WhereRow, whereTable } from "../../components/where-table.ts";
+import type { Html } from "../../html.ts";
 
-interface Row {
-  readonly what: string;
-  readonly secure: string;
-  readonly http: string;
-  readonly disk: string;
-}
-
-const rows: readonly Row[] = [
+const rows: readonly WhereRow[] = [
   {
     what: "Reading, practice, quiz, dry run, and the record of them",
     secure: "yes",
@@ -37,19 +30,4 @@ const rows: readonly Row[] = [
   },
 ];
 
-export function whatWorksWhere(): Html {
-  return html`<section class="group" aria-labelledby="s_where">
-<h2 id="s_where">What works where</h2>
-<p class="record-here"></p>
-${ruledTable<Row>(
-  "where",
-  [
-    { name: "What", kind: "head", value: ({ what }) => what },
-    { name: "Address with https, or localhost", value: ({ secure }) => secure },
-    { name: "Plain http on a workshop’s network", value: ({ http }) => http },
-    { name: "Opened from a disk (file)", value: ({ disk }) => disk },
-  ],
-  rows,
-)}</section>
-`;
-}
+export const whatWorksWhere = (): Html => whereTable(rows);

@@ -6,8 +6,8 @@ import type { Json } from "../../engine/competency/json.ts";
 import type { RecordProblem } from "../../engine/competency/problems.ts";
 import type { RecordRules } from "../../engine/competency/rules.ts";
 import { readStatusList } from "../../engine/competency/status-list.ts";
+import { gunzip } from "../gzip.ts";
 import { nodePrimitives } from "../primitives.ts";
-import { gunzip } from "./zip.ts";
 
 export const isList = (json: Json): boolean =>
   textAt(json, "credentialSubject", "type") === "BitstringStatusList";

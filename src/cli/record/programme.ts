@@ -18,10 +18,10 @@ import {
 import { withdrawalsPath } from "../../model/released.ts";
 import { BadInput, type Call, contentOption, WrongCall } from "../command.ts";
 import { soundContent } from "../content.ts";
+import { gunzip } from "../gzip.ts";
 import { nodePrimitives } from "../primitives.ts";
 import { readText } from "./read-text.ts";
 import { presentReleases } from "./releases.ts";
-import { gunzip } from "./zip.ts";
 
 /** Plain data, which can be sent to a thread. */
 export interface RecordSource {

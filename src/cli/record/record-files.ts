@@ -1,26 +1,13 @@
 /** Record files of a folder, one after the other. */
-import { readdirSync } from "node:fs";
-import { join } from "node:path";
 import type { RecordProblem } from "../../engine/competency/problems.ts";
 import type { CompetencyRecord } from "../../engine/competency/record.ts";
 import { readRecord } from "../../engine/competency/record-file.ts";
-import { BadInput } from "../command.ts";
+import { filesIn } from "../files-in.ts";
 import { nodePrimitives } from "../primitives.ts";
 import { readText } from "./read-text.ts";
 
 /** Paths of all `*.record.json` below a folder, sorted. Throws a BadInput where there is no such folder. */
-export function recordFiles(folder: string): string[] {
-  try {
-    return readdirSync(folder, { recursive: true, withFileTypes: true })
-      .filter((entry) => entry.name.endsWith(".record.json") && !entry.isDirectory())
-      .map((entry) => join(entry.parentPath, entry.name))
-      .sort();
-  } catch (cause) {
-    throw new BadInput(
-      `${folder}: can't be read (${cause instanceof Error ? cause.message : String(cause)})`,
-    );
-  }
-}
+export const recordFiles = (folder: string): string[] => filesIn(folder, [".record.json"]);
 
 export interface FileRead {
   readonly file: string;

@@ -20,6 +20,7 @@ import {
   WrongCall,
 } from "../command.ts";
 import { checkContent, contentFolder } from "../content.ts";
+import { gunzip, gzip } from "../gzip.ts";
 import { openKey } from "../key/key-file.ts";
 import { passphraseWords } from "../key/passphrase.ts";
 import { nodePrimitives } from "../primitives.ts";
@@ -27,7 +28,6 @@ import { dateOf, today } from "./dates.ts";
 import { findStatements } from "./find-statement.ts";
 import { readText } from "./read-text.ts";
 import { writeWhole } from "./write-whole.ts";
-import { gunzip, gzip } from "./zip.ts";
 
 /** So long a list is good where nothing is said; common practice for lists that are renewed by hand. */
 const usualMonths = 12;

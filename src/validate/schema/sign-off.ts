@@ -89,5 +89,4 @@ export const mentor = fields(
 );
 
 export type ModuleSignOffData = z.output<typeof moduleSignOff>;
-export type ProgrammeSignOffData = z.output<typeof programmeSignOff>;
 export type MentorData = z.output<typeof mentor>;

@@ -1,6 +1,6 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
-import { BadInput } from "../command.ts";
+import { BadInput } from "./command.ts";
 
 /** Paths of all files below a folder whose names end so, sorted. Throws a BadInput where the folder can't be read. */
 export function filesIn(folder: string, endings: readonly string[]): string[] {
