@@ -227,6 +227,7 @@ describe("over plain http", () => {
     await useKey(other, "Ada", true);
     await other.goto(`${site.url("localhost")}desk/evening/index.html`);
     await give(other, "Open trainees’ files", jo, "jo.record.json");
+    await other.getByText("1 trainee on the list.").waitFor();
     await give(other, "Take up notes from a file", '{"hello": 1}', "other.json");
     await other.getByText("This is no file of notes").waitFor();
     await give(other, "Take up notes from a file", text, name);

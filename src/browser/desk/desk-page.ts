@@ -1,7 +1,4 @@
 /** "Mentor's desk" as a whole. */
-import { fileField, takeDropped } from "../opened/file-field.ts";
-import { textOf } from "../opened/given-file.ts";
-import { problemList } from "../opened/problem-list.ts";
 import { askTwice } from "../page/ask-twice.ts";
 import { button, element, goTo } from "../page/element.ts";
 import { counted } from "../page/words.ts";
@@ -10,6 +7,7 @@ import { cipherHere } from "../record/key-on-device.ts";
 import type { Naming } from "../record/next-words.ts";
 import { type Desk, openFor, type Trainee } from "./desk.ts";
 import { KeyView } from "./key-view.ts";
+import { filesBox, takeFiles } from "./take-files.ts";
 import { TraineeView } from "./trainee-view.ts";
 import { withdrawalsView } from "./withdrawals-view.ts";
 
@@ -34,42 +32,18 @@ export class DeskPage {
   }
 
   #files(): HTMLElement {
-    const take = (files: readonly File[]): void => void this.#take(files);
-    const drop = element(
-      "div",
-      { class: "desk-files" },
-      element(
-        "div",
-        { class: "actions" },
-        fileField({ id: "desk-file", label: "Open trainees’ files", several: true, take }),
-      ),
-    );
-    takeDropped(drop, take);
     return element(
       "section",
       { class: "group", "aria-labelledby": "s_files" },
       element("h2", { id: "s_files" }, "Trainees"),
-      drop,
+      filesBox("desk-file", (files) => void this.#take(files)),
       this.#said,
       this.#list,
     );
   }
 
   async #take(files: readonly File[]): Promise<void> {
-    const told: HTMLElement[] = [];
-    let last: string | undefined;
-    for (const file of files) {
-      const text = await textOf(file);
-      const taken = text.ok
-        ? await this.#desk.takeIn(text.text)
-        : { ok: false as const, problems: [text.problem] };
-      if (taken.ok) last = taken.owner;
-      else
-        told.push(
-          element("p", { class: "warning" }, `${file.name} was not taken:`),
-          problemList(taken.problems),
-        );
-    }
+    const { told, last } = await takeFiles(this.#desk, files);
     this.#said.replaceChildren(...told);
     this.#changed();
     if (last !== undefined && files.length === 1) this.#open(last);

@@ -1,10 +1,10 @@
 /** The evening sheet as a whole: whom, what, notes, signing together, handing back. */
 import type { Desk, Trainee } from "../desk/desk.ts";
 import { openFor } from "../desk/desk.ts";
+import { filesBox, takeFiles } from "../desk/take-files.ts";
 import { signedFileName } from "../desk/trainee-view.ts";
-import { fileField, takeDropped } from "../opened/file-field.ts";
+import { fileField } from "../opened/file-field.ts";
 import { textOf } from "../opened/given-file.ts";
-import { problemList } from "../opened/problem-list.ts";
 import { button, element, goTo } from "../page/element.ts";
 import { saveFile } from "../page/save-file.ts";
 import { counted } from "../page/words.ts";
@@ -43,22 +43,11 @@ export class EveningPage {
   }
 
   #who(): HTMLElement {
-    const take = (files: readonly File[]): void => void this.#take(files);
-    const drop = element(
-      "div",
-      { class: "desk-files" },
-      element(
-        "div",
-        { class: "actions" },
-        fileField({ id: "evening-file", label: "Open trainees’ files", several: true, take }),
-      ),
-    );
-    takeDropped(drop, take);
     return element(
       "section",
       { class: "group", "aria-labelledby": "s_who" },
       element("h2", { id: "s_who" }, "Who is here"),
-      drop,
+      filesBox("evening-file", (files) => void this.#take(files)),
     );
   }
 
@@ -153,18 +142,7 @@ export class EveningPage {
   }
 
   async #take(files: readonly File[]): Promise<void> {
-    const told: HTMLElement[] = [];
-    for (const file of files) {
-      const text = await textOf(file);
-      const taken = text.ok
-        ? await this.#desk.takeIn(text.text)
-        : { ok: false as const, problems: [text.problem] };
-      if (!taken.ok)
-        told.push(
-          element("p", { class: "warning" }, `${file.name} was not taken:`),
-          problemList(taken.problems),
-        );
-    }
+    const { told } = await takeFiles(this.#desk, files);
     this.#draw();
     this.#tell(...told, element("p", {}, `${counted(this.#desk.trainees().length, "trainee")} on the list.`));
   }
