@@ -1,4 +1,5 @@
 /** The frame that all pages share: head, masthead, main, footer. */
+import { t } from "../src/engine/words.ts";
 import { type Address, linkTo, linkToFile } from "../src/model/address.ts";
 import type { Programme } from "../src/model/programme.ts";
 import type { Assets } from "../src/model/site.ts";
@@ -43,16 +44,16 @@ const sections: readonly {
 }[] = [
   {
     id: "modules",
-    name: "Modules",
+    name: t`Modules`,
     kinds: ["module", "order", "bench", "practice", "dry-run", "quiz", "quiz-key"],
   },
-  { id: "tools", name: "Tools", kinds: ["tool"] },
-  { id: "substances", name: "Substances", kinds: ["substance"] },
-  { id: "hazards", name: "Hazards", kinds: ["hazard"] },
-  { id: "sums", name: "Sums", kinds: [] },
-  { id: "search", name: "Search", kinds: [] },
-  { id: "record", name: "My record", kinds: [], has: keepsRecords },
-  { id: "about", name: "About", kinds: [] },
+  { id: "tools", name: t`Tools`, kinds: ["tool"] },
+  { id: "substances", name: t`Substances`, kinds: ["substance"] },
+  { id: "hazards", name: t`Hazards`, kinds: ["hazard"] },
+  { id: "sums", name: t`Sums`, kinds: [] },
+  { id: "search", name: t`Search`, kinds: [] },
+  { id: "record", name: t`My record`, kinds: [], has: keepsRecords },
+  { id: "about", name: t`About`, kinds: [] },
 ];
 
 /** Makes a whole page. */
@@ -122,8 +123,7 @@ function mark(section: (typeof sections)[number], address: Address): string | un
   return isBelow || section.kinds.includes(address.kind) ? "true" : undefined;
 }
 
-const deferral: Value =
-  "What is written here does not replace the safety data sheet of a substance, the maker’s instructions, local rules, licensed practice or the mentor beside you. Where they differ, they decide.";
+const deferral: Value = t`What is written here does not replace the safety data sheet of a substance, the maker’s instructions, local rules, licensed practice or the mentor beside you. Where they differ, they decide.`;
 
 function footer({ programme }: Frame): Html {
   return html`<footer class="colophon">

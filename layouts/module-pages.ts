@@ -1,4 +1,5 @@
 /** The pages that a module may have besides its operation sheet. */
+import { t } from "../src/engine/words.ts";
 import type { ModuleCard } from "../src/model/site.ts";
 
 export interface ModulePage {
@@ -12,27 +13,27 @@ export interface ModulePage {
 export const modulePages: readonly ModulePage[] = [
   {
     kind: "bench",
-    name: "Bench",
-    phrase: "At the bench, a step at a time",
+    name: t`Bench`,
+    phrase: t`At the bench, a step at a time`,
     has: ({ steps }) => steps.length > 0,
   },
   {
     kind: "order",
-    name: "Order",
-    phrase: "What must come before what",
+    name: t`Order`,
+    phrase: t`What must come before what`,
     has: ({ steps }) => steps.length > 1,
   },
   {
     kind: "practice",
-    name: "Practice",
-    phrase: "Practise the order",
+    name: t`Practice`,
+    phrase: t`Practise the order`,
     has: ({ practices }) => practices > 0,
   },
   {
     kind: "dry-run",
-    name: "Dry run",
-    phrase: "Perform it on paper",
+    name: t`Dry run`,
+    phrase: t`Perform it on paper`,
     has: ({ steps }) => steps.length > 1,
   },
-  { kind: "quiz", name: "Quiz", phrase: "Sit the quiz", has: ({ questions }) => questions > 0 },
+  { kind: "quiz", name: t`Quiz`, phrase: t`Sit the quiz`, has: ({ questions }) => questions > 0 },
 ];

@@ -1,4 +1,5 @@
 /** The steps of a module, cut where the phase changes, with the plain prose that stands among them. */
+import { t } from "../src/engine/words.ts";
 import type { ModuleView, StepView } from "../src/model/site.ts";
 import type { Section } from "../src/model/source.ts";
 
@@ -53,10 +54,10 @@ function phasesOf(
   for (const item of items) {
     const id: string | undefined = isStep(item) ? (item.step.phase ?? "") : phases.at(-1)?.id;
     if (id !== phases.at(-1)?.id) {
-      const title = titles.get(id ?? "") ?? (phases.length === 0 ? "The work" : "Further work");
+      const title = titles.get(id ?? "") ?? (phases.length === 0 ? t`The work` : t`Further work`);
       phases.push({
         id: id ?? "",
-        title: seen.has(id ?? "") ? `${title}, continued` : title,
+        title: seen.has(id ?? "") ? t`${title}, continued` : title,
         steps: [],
         items: [],
       });

@@ -1,4 +1,5 @@
 /** What the search finds of the pages that every programme has: each sum, and each series of the thread chart. */
+import { t } from "../src/engine/words.ts";
 import type { Address } from "../src/model/address.ts";
 import type { SearchDocument } from "../src/model/site.ts";
 import { sumForms, sumsTitle } from "./interactive/sums.ts";
@@ -11,9 +12,9 @@ export function sumDocuments(): SearchDocument[] {
   const chart = place("sums/threads", threadChartTitle);
   const formulas = place("sums/formulas", formulasTitle);
   return [
-    sums("", "", ["calculators", "sums with units, threads, torque and vapour"]),
+    sums("", "", ["calculators", t`sums with units, threads, torque and vapour`]),
     ...sumForms.map(({ id, title, foundBy }) => sums(id, title, foundBy)),
-    chart("", "", ["thread table", "tap drill", "tapping drill", "clearance hole", "threads per inch"]),
+    chart("", "", [t`thread table`, t`tap drill`, t`tapping drill`, t`clearance hole`, t`threads per inch`]),
     formulas("", "", ["formula", "equations", "standards", "references"]),
     ...threadCharts().map(({ id, title, rows }) =>
       chart(

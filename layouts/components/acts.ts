@@ -1,17 +1,19 @@
 /** What a step does, in words from its acts: "Remove: motor-board screws (4), motor board". */
+
 import type { Act, ActKind } from "../../src/engine/procedure/procedure.ts";
 import { actKinds } from "../../src/engine/procedure/procedure.ts";
 import type { Tray } from "../../src/engine/procedure/tray.ts";
+import { t } from "../../src/engine/words.ts";
 import type { FastenerKind, ModuleFastener, ModuleProcedure, ModuleStep } from "../../src/model/module.ts";
 import { type Html, html, join, type Value } from "../html.ts";
 import { countActs } from "./count-acts.ts";
 
 const verbs: Readonly<Record<ActKind, string>> = {
-  slacken: "Slacken",
-  remove: "Remove",
-  work: "Work on",
-  refit: "Refit",
-  tighten: "Tighten",
+  slacken: t`Slacken`,
+  remove: t`Remove`,
+  work: t`Work on`,
+  refit: t`Refit`,
+  tighten: t`Tighten`,
 };
 
 /** `before` is the tray before the step: it says how many "all" are. Undefined for a step without acts and states. */
@@ -21,8 +23,8 @@ export function acts(step: ModuleStep, before: Tray, procedure: ModuleProcedure)
   const state = ([id, value]: readonly [string, string]) =>
     html`${procedure.states.get(id)?.name ?? id}: ${value}`;
   const rows: readonly (readonly [string, readonly Value[]])[] = [
-    ["Only while", [...step.while].map(state)],
-    ["Leave on", step.through.map(name)],
+    [t`Only while`, [...step.while].map(state)],
+    [t`Leave on`, step.through.map(name)],
     ...actKinds.map(
       (kind) =>
         [
@@ -30,7 +32,7 @@ export function acts(step: ModuleStep, before: Tray, procedure: ModuleProcedure)
           step.acts.flatMap((act, i) => (act.kind === kind ? [thing(act, counts[i], procedure)] : [])),
         ] as const,
     ),
-    ["Brings about", [...step.makes].map(state)],
+    [t`Brings about`, [...step.makes].map(state)],
   ];
   const shown = rows.filter(([, things]) => things.length > 0);
   if (shown.length === 0) return undefined;
@@ -47,22 +49,22 @@ function thing(act: Act, moved: number | undefined, procedure: ModuleProcedure):
 }
 
 function howMany(moved: number, { count }: ModuleFastener): string | undefined {
-  if (moved !== count) return `${moved} of ${count}`;
+  if (moved !== count) return t`${moved} of ${count}`;
   return count > 1 ? String(count) : undefined;
 }
 
 /** What a hand has to know of a fastener at the moment it turns or drives it. */
 const kindRemarks: Partial<Record<FastenerKind, (kind: ActKind) => string | undefined>> = {
-  "left-hand": (kind) => (kind === "work" ? undefined : "left-hand thread"),
-  "taper pin": (kind) => (kind === "remove" ? "driven out from the small end" : undefined),
+  "left-hand": (kind) => (kind === "work" ? undefined : t`left-hand thread`),
+  "taper pin": (kind) => (kind === "remove" ? t`driven out from the small end` : undefined),
 };
 
 function remarks(kind: ActKind, set: ModuleFastener): (string | undefined)[] {
   return [
     kindRemarks[set.kind]?.(kind),
-    set.matched && (kind === "remove" || kind === "refit") ? "each to its own place" : undefined,
+    set.matched && (kind === "remove" || kind === "refit") ? t`each to its own place` : undefined,
     kind === "tighten" ? set.torque : undefined,
-    kind === "tighten" && set.torqueSource !== undefined ? `source: ${set.torqueSource}` : undefined,
+    kind === "tighten" && set.torqueSource !== undefined ? t`source: ${set.torqueSource}` : undefined,
   ];
 }
 

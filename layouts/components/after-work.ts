@@ -1,5 +1,7 @@
 /** What is checked when the work is done, what stays off, and how the job may end. */
+
 import type { Left } from "../../src/engine/procedure/procedure.ts";
+import { t } from "../../src/engine/words.ts";
 import type { Module } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
 import { checks } from "./checks.ts";
@@ -17,7 +19,7 @@ ${content}</section>
 }
 
 /** What the section is called where it can be led to; "" where there is none on the screen. */
-export const afterWorkName = (module: Module): string => (isTold(module) ? "When the work is done" : "");
+export const afterWorkName = (module: Module): string => (isTold(module) ? t`When the work is done` : "");
 
 const told = (module: Module): (Html | undefined)[] => [
   leaves(module),
@@ -32,19 +34,21 @@ function leaves({ procedure }: Module): Html | undefined {
   const items = [...procedure.leaves].map(([id, left]) => {
     const set = procedure.fasteners.get(id);
     return set === undefined
-      ? `${procedure.parts.get(id)?.name ?? id} off`
+      ? t`${procedure.parts.get(id)?.name ?? id} off`
       : `${set.name}: ${leftWords(left)}`;
   });
-  return lines([line("Left so", items.join("; "))]);
+  return lines([line(t`Left so`, items.join("; "))]);
 }
 
 function leftWords({ out, slack }: Left): string {
-  return [out > 0 && `${out} out`, slack > 0 && `${slack} slack`].filter((each) => each !== false).join(", ");
+  return [out > 0 && t`${out} out`, slack > 0 && t`${slack} slack`]
+    .filter((each) => each !== false)
+    .join(", ");
 }
 
 /** Lines to sign on paper; only where there was work. */
 function hands({ procedure }: Module): Html | undefined {
   if (procedure.steps.length === 0) return undefined;
-  return html`<dl class="hands on-paper">${["Machine", "Worked by", "Seen by", "Date"].map((name) => html`<div><dt>${name}</dt><dd></dd></div>`)}</dl>
+  return html`<dl class="hands on-paper">${[t`Machine`, t`Worked by`, t`Seen by`, t`Date`].map((name) => html`<div><dt>${name}</dt><dd></dd></div>`)}</dl>
 `;
 }

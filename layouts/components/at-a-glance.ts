@@ -1,4 +1,5 @@
 /** What one wants to know before reading: time, what is needed; and the module's other pages. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
@@ -11,15 +12,15 @@ import { neededModules } from "./needed-modules.ts";
 export function atAGlance(view: ModuleView, book: Book, from: Address, contents?: Html): Html {
   const takes = view.steps.length === 0 ? undefined : times(view);
   return html`<aside class="glance" aria-label="At a glance">
-${lines([line("Takes", takes), line("Needs", neededModules(view.module, book, from))])}${otherPages(view, from)}${contents}</aside>
+${lines([line(t`Takes`, takes), line(t`Needs`, neededModules(view.module, book, from))])}${otherPages(view, from)}${contents}</aside>
 `;
 }
 
 function times({ card: { steps, handsOn, waits } }: ModuleView): string {
   const words = [
     counted(steps.length, "step"),
-    handsOn > 0 ? `${duration(handsOn)} of work` : undefined,
-    waits > 0 ? `${duration(waits)} of waiting` : undefined,
+    handsOn > 0 ? t`${duration(handsOn)} of work` : undefined,
+    waits > 0 ? t`${duration(waits)} of waiting` : undefined,
   ];
   return words.filter((each) => each !== undefined).join(", ");
 }

@@ -1,4 +1,5 @@
 /** What has to be so before work begins: modules signed off, conditions of the machine, its state as found. */
+import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
@@ -11,8 +12,8 @@ import { moduleBefore, neededModules } from "./needed-modules.ts";
 export function beforeWork(view: ModuleView, book: Book, from: Address): Html | undefined {
   const { module } = view;
   const needs = lines([
-    line("Needs", module.needs.length === 0 ? undefined : neededModules(module, book, from)),
-    line("Begins", moduleBefore(module, book, from)),
+    line(t`Needs`, module.needs.length === 0 ? undefined : neededModules(module, book, from)),
+    line(t`Begins`, moduleBefore(module, book, from)),
   ]);
   const content = [needs, conditions(view, book), checks(module.asFound, "As found", "Found")];
   if (content.every((each) => each === undefined)) return undefined;

@@ -1,4 +1,5 @@
 /** Checks with their limits, as found or as left, with room to write what was found. */
+import { t } from "../../src/engine/words.ts";
 import type { LimitCheck } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
 import { ruledTable } from "./ruled-table.ts";
@@ -9,8 +10,8 @@ export function checks(list: readonly LimitCheck[], title: string, found: string
 ${ruledTable<LimitCheck>(
   "checks",
   [
-    { name: "Check", kind: "head", value: ({ check }) => check },
-    { name: "Limit", value: ({ limit }) => limit },
+    { name: t`Check`, kind: "head", value: ({ check }) => check },
+    { name: t`Limit`, value: ({ limit }) => limit },
     { name: found, kind: "found", value: () => undefined },
   ],
   list,

@@ -1,3 +1,4 @@
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { ModuleCard } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
@@ -12,10 +13,10 @@ export function moduleTable(book: Book, from: Address): Html {
   return ruledTable<ModuleCard>(
     "modules",
     [
-      { name: "Module", kind: "head", value: (card) => name(card, from) },
-      { name: "Needs", value: (card) => needs(card, book, from) },
-      { name: "Takes", value: takes },
-      { name: "Pages", value: (card) => pages(card, from) },
+      { name: t`Module`, kind: "head", value: (card) => name(card, from) },
+      { name: t`Needs`, value: (card) => needs(card, book, from) },
+      { name: t`Takes`, value: takes },
+      { name: t`Pages`, value: (card) => pages(card, from) },
     ],
     book.site.cards,
   );

@@ -1,5 +1,7 @@
 /** What must come before a step and why, and with which steps it may change places; shut, for those who wonder. */
+
 import { mergedReasons } from "../../src/engine/procedure/merged-reasons.ts";
+import { t } from "../../src/engine/words.ts";
 import type { StepView } from "../../src/model/site.ts";
 import { type Html, html, join } from "../html.ts";
 import { capital, sentence } from "../words.ts";
@@ -15,10 +17,10 @@ export function needs(
   const heads = [
     after.length > 0 && html`Comes after ${join(after, ", ")}`,
     maySwap.size > 0 &&
-      html`${after.length > 0 ? "may" : "May"} change places with ${listed([...maySwap.keys()], numbers)}`,
+      html`${after.length > 0 ? t`may` : t`May`} change places with ${listed([...maySwap.keys()], numbers)}`,
   ];
   return html`<details class="needs"><summary>${join(heads, "; ")}</summary>
-<ul>${needs.map((pair) => reason(pair.first, pair.because, numbers, "", pair.critical))}${[...maySwap].map(([id, because]) => reason(id, [because], numbers, "This step or "))}</ul></details>
+<ul>${needs.map((pair) => reason(pair.first, pair.because, numbers, "", pair.critical))}${[...maySwap].map(([id, because]) => reason(id, [because], numbers, t`This step or `))}</ul></details>
 `;
 }
 
@@ -35,5 +37,5 @@ function reason(
   const words = mergedReasons(because)
     .map((one) => sentence(capital(one)))
     .join(" ");
-  return html`<li${isCritical ? html` class="critical"` : undefined}>${before}<a href="#${id}">${numbers.get(id)}</a>${before === "" ? ":" : " first:"} ${words}</li>\n`;
+  return html`<li${isCritical ? html` class="critical"` : undefined}>${before}<a href="#${id}">${numbers.get(id)}</a>${before === "" ? ":" : t` first:`} ${words}</li>\n`;
 }

@@ -1,6 +1,8 @@
 /** Fasteners and parts of a machine, as lists to lay out the tray by. */
+
 import type { Loose, NeverLeft } from "../../src/engine/procedure/leaving.ts";
 import type { Hold } from "../../src/engine/procedure/procedure.ts";
+import { t } from "../../src/engine/words.ts";
 import { materialNamed } from "../../src/engine/workshop/bolts/materials.ts";
 import { rowOf } from "../../src/model/address.ts";
 import type { ModuleFastener, ModulePart, ModuleProcedure, TappedHole } from "../../src/model/module.ts";
@@ -15,19 +17,19 @@ ${ruledTable("fasteners", fastenerColumns(neverLeft), [...fasteners.values()], (
 }
 
 const fastenerColumns = (neverLeft: NeverLeft): readonly Column<ModuleFastener>[] => [
-  { name: "No.", kind: "count", value: ({ count }) => String(count) },
+  { name: t`No.`, kind: "count", value: ({ count }) => String(count) },
   {
-    name: "Fastener",
+    name: t`Fastener`,
     kind: "head",
     value: (set) => html`${set.name}${small(fastenerRemarks(set, neverLeft.fasteners.get(set.id) ?? []))}`,
   },
   {
-    name: "Size",
+    name: t`Size`,
     value: ({ thread, length }) => [thread, length].filter((each) => each !== undefined).join(" × "),
   },
-  { name: "Drive", value: ({ drive }) => drive },
-  { name: "Kept", value: ({ keep }) => keep },
-  { name: "Tighten", value: torque },
+  { name: t`Drive`, value: ({ drive }) => drive },
+  { name: t`Kept`, value: ({ keep }) => keep },
+  { name: t`Tighten`, value: torque },
 ];
 
 function fastenerRemarks(
@@ -37,29 +39,29 @@ function fastenerRemarks(
   return [
     kindWords(kind),
     jointWords(strengthClass, into),
-    matched ? "matched: each to its own hole, in numbered places" : undefined,
-    stays === undefined ? undefined : `stays: ${stays}`,
-    neverLeft.length === 0 ? undefined : `never left ${neverLeft.join(" or ")} between sessions`,
+    matched ? t`matched: each to its own hole, in numbered places` : undefined,
+    stays === undefined ? undefined : t`stays: ${stays}`,
+    neverLeft.length === 0 ? undefined : t`never left ${neverLeft.join(" or ")} between sessions`,
     note,
   ];
 }
 
 const kindWords = (kind: ModuleFastener["kind"]) =>
-  kind === "machine screw" ? undefined : kind === "makers own" ? "thread of the maker’s own" : kind;
+  kind === "machine screw" ? undefined : kind === "makers own" ? t`thread of the maker’s own` : kind;
 
 /** "class 8.8; into brass, engagement 5 mm": what the screw is and what it goes into. */
 function jointWords(strength: string | undefined, into: TappedHole | undefined): string | undefined {
   const words = [
-    strength === undefined ? undefined : `${/\d/.test(strength) ? "class" : "of"} ${strength}`,
+    strength === undefined ? undefined : `${/\d/.test(strength) ? "class" : t`of`} ${strength}`,
     into === undefined ? undefined : holeWords(into),
   ].filter((each) => each !== undefined);
   return words.length === 0 ? undefined : words.join("; ");
 }
 
 function holeWords({ material, engagement, isSound }: TappedHole): string {
-  const soundness = isSound ? "" : " that is not sound";
-  const length = engagement === undefined ? "" : `, engagement ${engagement}`;
-  return `into ${materialWords(material)}${soundness}${length}`;
+  const soundness = isSound ? "" : t` that is not sound`;
+  const length = engagement === undefined ? "" : t`, engagement ${engagement}`;
+  return t`into ${materialWords(material)}${soundness}${length}`;
 }
 
 /** A plain word as the author wrote it; of a row of the table, such as zinc-3, what the trade calls it. */
@@ -77,12 +79,12 @@ export function parts({ parts, fasteners, neverLeft }: ModuleProcedure): Html | 
   if (parts.size === 0) return undefined;
   const columns: readonly Column<ModulePart>[] = [
     {
-      name: "Part",
+      name: t`Part`,
       kind: "head",
       value: (part) => html`${part.name}${small(partRemarks(part, parts, neverLeft))}`,
     },
-    { name: "Held by", value: (part) => holds(part, fasteners) },
-    { name: "Kept", value: ({ keep }) => keep },
+    { name: t`Held by`, value: (part) => holds(part, fasteners) },
+    { name: t`Kept`, value: ({ keep }) => keep },
   ];
   return html`<h3>Parts</h3>
 ${ruledTable("parts", columns, [...parts.values()])}`;
@@ -95,10 +97,10 @@ function partRemarks(
 ): (string | undefined)[] {
   const nameOf = (id: string) => parts.get(id)?.name ?? id;
   return [
-    part.in === undefined ? undefined : `in the ${nameOf(part.in)}`,
-    part.replaces === undefined ? undefined : `takes the place of the ${nameOf(part.replaces)}`,
-    part.keepDry ? "kept dry of oil" : undefined,
-    neverLeft.parts.has(part.id) ? "never left off between sessions" : undefined,
+    part.in === undefined ? undefined : t`in the ${nameOf(part.in)}`,
+    part.replaces === undefined ? undefined : t`takes the place of the ${nameOf(part.replaces)}`,
+    part.keepDry ? t`kept dry of oil` : undefined,
+    neverLeft.parts.has(part.id) ? t`never left off between sessions` : undefined,
     part.note,
   ];
 }
@@ -115,6 +117,6 @@ function holds({ heldBy }: ModulePart, sets: ModuleProcedure["fasteners"]): stri
 /** "motor bolts: 2 out, 1 slack"; "board screws" where all of them must be out. */
 function holdWords({ out, slack }: Hold, set: ModuleFastener): string {
   if (out === set.count) return set.name;
-  const counts = [out > 0 && `${out} out`, slack > 0 && `${slack} slack`].filter((each) => each !== false);
+  const counts = [out > 0 && t`${out} out`, slack > 0 && t`${slack} slack`].filter((each) => each !== false);
   return `${set.name}: ${counts.join(", ")}`;
 }

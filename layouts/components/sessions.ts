@@ -1,5 +1,7 @@
 /** The steps as written in sessions of the programme's length: what to set out to do in an evening, and what to wait for. */
+
 import type { Session, TooLong } from "../../src/engine/procedure/sessions/plan-sessions.ts";
+import { t } from "../../src/engine/words.ts";
 import type { ModuleView, StepView } from "../../src/model/site.ts";
 import { type Html, html } from "../html.ts";
 import { duration } from "../words.ts";
@@ -21,16 +23,16 @@ type Steps = ReadonlyMap<string, StepView>;
 function table(split: readonly Session[], length: number, steps: Steps): Html {
   const rows = split.map((session, index) => ({ ...session, number: index + 1 }));
   const columns: readonly Column<(typeof rows)[number]>[] = [
-    { name: "No.", kind: "head", value: ({ number }) => String(number) },
+    { name: t`No.`, kind: "head", value: ({ number }) => String(number) },
     {
-      name: "Steps",
+      name: t`Steps`,
       kind: "mark",
       value: (session) => fromTo(session.steps[0]!, session.steps.at(-1)!, steps),
     },
-    { name: "Time", kind: "count", value: ({ minutes }) => duration(minutes) },
+    { name: t`Time`, kind: "count", value: ({ minutes }) => duration(minutes) },
     {
-      name: "Before the next",
-      value: ({ gapAtLeast }) => (gapAtLeast === undefined ? undefined : `at least ${duration(gapAtLeast)}`),
+      name: t`Before the next`,
+      value: ({ gapAtLeast }) => (gapAtLeast === undefined ? undefined : t`at least ${duration(gapAtLeast)}`),
     },
   ];
   return html`<p>Reckoned for sessions of ${duration(length)}, waits within them counted. Each ends where work may be left as it is.</p>

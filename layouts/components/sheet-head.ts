@@ -1,11 +1,12 @@
 /** The head of a tool's, substance's or hazard's sheet. */
+import { t } from "../../src/engine/words.ts";
 import type { Sheet } from "../../src/model/sheet.ts";
 import { type Html, html } from "../html.ts";
 
 export const sheetNames: Readonly<Record<Sheet["kind"], string>> = {
-  tool: "Tool",
-  substance: "Substance",
-  hazard: "Hazard",
+  tool: t`Tool`,
+  substance: t`Substance`,
+  hazard: t`Hazard`,
 };
 
 export function sheetHead({ kind, title, summary }: Sheet): Html {

@@ -1,4 +1,5 @@
 /** The numbers of some steps on the page. */
+import { t } from "../../src/engine/words.ts";
 import type { StepView } from "../../src/model/site.ts";
 import { type Html, html, join } from "../html.ts";
 
@@ -33,5 +34,5 @@ function numbered(
   separator = " ",
 ): Html | undefined {
   if (steps.length === 0) return undefined;
-  return html`<small class="step-links">${steps.length === 1 ? "step" : "steps"} ${join(numbers, separator)}</small>`;
+  return html`<small class="step-links">${steps.length === 1 ? t`step` : t`steps`} ${join(numbers, separator)}</small>`;
 }

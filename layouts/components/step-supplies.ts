@@ -1,4 +1,5 @@
 /** Tools and substances of one step. The sheets of the tools are linked from the list at the front. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { Module, ModuleStep } from "../../src/model/module.ts";
 import type { Book } from "../book.ts";
@@ -9,8 +10,8 @@ import { pictograms } from "./pictogram.ts";
 export function stepSupplies(step: ModuleStep, module: Module, book: Book, from: Address): Line[] {
   const tool = (id: string) => book.tools.get(id)?.sheet.title ?? id;
   return [
-    line("Tools", step.tools.length === 0 ? undefined : join(step.tools.map(tool), ", ")),
-    { name: "Substance", values: step.substances.map((id) => substance(id, module, book, from)) },
+    line(t`Tools`, step.tools.length === 0 ? undefined : join(step.tools.map(tool), ", ")),
+    { name: t`Substance`, values: step.substances.map((id) => substance(id, module, book, from)) },
   ];
 }
 

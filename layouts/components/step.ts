@@ -1,6 +1,8 @@
 /** One step: its number in the margin, what guards it, what is done, what is checked; beside it the tray. */
+
 import type { Tray } from "../../src/engine/procedure/tray.ts";
 import type { TrayAccount } from "../../src/engine/procedure/tray-account.ts";
+import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { ModuleStep } from "../../src/model/module.ts";
 import type { ModuleView, StepView } from "../../src/model/site.ts";
@@ -84,6 +86,6 @@ ${step.figure === undefined ? undefined : figure(step.figure, book, from)}`;
 
 function afterwards({ wait, stop }: ModuleStep): Html | undefined {
   if (wait === 0 && !stop) return undefined;
-  return html`<p class="afterwards">${join([wait > 0 && `Then wait ${duration(wait)}.`, stop && "A safe place to leave off."], " ")}</p>
+  return html`<p class="afterwards">${join([wait > 0 && t`Then wait ${duration(wait)}.`, stop && t`A safe place to leave off.`], " ")}</p>
 `;
 }

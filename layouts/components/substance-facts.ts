@@ -1,3 +1,4 @@
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { Substance } from "../../src/model/sheet.ts";
 import type { Book } from "../book.ts";
@@ -14,14 +15,14 @@ export function substanceFacts(substance: Substance, book: Book, from: Address):
   const label = html`${pictograms(substance.pictograms, from)} ${labelWord(substance)}`;
   return lines(
     [
-      line("Try first", instead === undefined ? undefined : sentence(instead)),
-      line("For", capital(listed(uses))),
-      line("Flammable", flammable ? html`<strong>Yes</strong>` : "No"),
-      { name: "Label", values: [label, ...substance.statements.map(statement)] },
-      { name: "Precautions", values: substance.precautions.map(precaution).map(breakable) },
-      line("Data sheet", sentence(dataSheet)),
-      { name: "Vapour", values: vapour(substance, from) },
-      line("Hazards", hazardLinks(substance, book, from)),
+      line(t`Try first`, instead === undefined ? undefined : sentence(instead)),
+      line(t`For`, capital(listed(uses))),
+      line(t`Flammable`, flammable ? html`<strong>Yes</strong>` : t`No`),
+      { name: t`Label`, values: [label, ...substance.statements.map(statement)] },
+      { name: t`Precautions`, values: substance.precautions.map(precaution).map(breakable) },
+      line(t`Data sheet`, sentence(dataSheet)),
+      { name: t`Vapour`, values: vapour(substance, from) },
+      line(t`Hazards`, hazardLinks(substance, book, from)),
     ],
     "facts",
   );

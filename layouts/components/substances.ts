@@ -1,4 +1,5 @@
 /** The substances of a module: how much, where, what the label says, and the steps that want each. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { SubstanceUsed } from "../../src/model/module.ts";
 import type { ModuleView } from "../../src/model/site.ts";
@@ -11,10 +12,10 @@ import { stepLinks } from "./step-links.ts";
 export function substances(view: ModuleView, book: Book, from: Address): Html | undefined {
   if (view.module.substances.length === 0) return undefined;
   const columns: readonly Column<SubstanceUsed>[] = [
-    { name: "Substance", kind: "head", value: ({ use }) => name(use, view, book, from) },
-    { name: "Amount", value: ({ amount }) => amount },
-    { name: "Where", value: ({ place }) => place },
-    { name: "On its label", value: ({ use }) => label(use, book, from) },
+    { name: t`Substance`, kind: "head", value: ({ use }) => name(use, view, book, from) },
+    { name: t`Amount`, value: ({ amount }) => amount },
+    { name: t`Where`, value: ({ place }) => place },
+    { name: t`On its label`, value: ({ use }) => label(use, book, from) },
   ];
   return html`<h3>Substances</h3>
 ${ruledTable("substances", columns, view.module.substances)}<p class="small">What the label says is about the substance; the safety messages above are about the work. The supplier’s safety data sheet decides.</p>

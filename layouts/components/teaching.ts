@@ -1,4 +1,5 @@
 /** What helps a hand to learn: how it feels when right, what goes wrong, what to do about it. */
+import { t } from "../../src/engine/words.ts";
 import type { Mistake, ModuleStep, Remedy } from "../../src/model/module.ts";
 import { html } from "../html.ts";
 import { capital, sentence } from "../words.ts";
@@ -8,7 +9,7 @@ import { type Line, line } from "./lines.ts";
 /** What it feels like, and what to see before going on. */
 export function signs({ check, feel }: ModuleStep): Line[] {
   return [
-    line("It feels", feel === undefined ? undefined : sentence(capital(feel))),
+    line(t`It feels`, feel === undefined ? undefined : sentence(capital(feel))),
     line(html`${box}Check`, check === undefined ? undefined : sentence(capital(check)), "check"),
   ];
 }
@@ -16,8 +17,8 @@ export function signs({ check, feel }: ModuleStep): Line[] {
 /** Mistakes with what comes of them, and remedies. */
 export function troubles({ mistakes, ifNot }: ModuleStep): Line[] {
   return [
-    { name: "Often wrong", values: mistakes.map(mistakeText) },
-    { name: "If not so", values: ifNot.map(remedyText) },
+    { name: t`Often wrong`, values: mistakes.map(mistakeText) },
+    { name: t`If not so`, values: ifNot.map(remedyText) },
   ];
 }
 

@@ -1,5 +1,6 @@
 /** The title block of an operation sheet, with the data fields of ISO 7200:2004. */
 
+import { t } from "../../src/engine/words.ts";
 import type { Module } from "../../src/model/module.ts";
 import type { Programme } from "../../src/model/programme.ts";
 import { type Html, html } from "../html.ts";
@@ -8,13 +9,13 @@ import { date } from "../words.ts";
 /** Draws the block; `kind` is the document type. The page's `h1` is in it. */
 export function titleBlock(module: Module, programme: Programme, kind: string): Html {
   const fields: readonly (readonly [string, string | undefined])[] = [
-    ["Legal owner", programme.name],
-    ["Document type", kind],
-    ["Identification number", module.id],
-    ["Revision", String(module.revision)],
-    ["Date of issue", module.issued === undefined ? undefined : date(module.issued)],
-    ["Written by", module.writtenBy],
-    ["Approved by", module.approvedBy],
+    [t`Legal owner`, programme.name],
+    [t`Document type`, kind],
+    [t`Identification number`, module.id],
+    [t`Revision`, String(module.revision)],
+    [t`Date of issue`, module.issued === undefined ? undefined : date(module.issued)],
+    [t`Written by`, module.writtenBy],
+    [t`Approved by`, module.approvedBy],
   ];
   const given = fields.filter(([, value]) => value !== undefined);
   // To be filled in by hand; on the screen an empty field says nothing, nor which sheet of how many.
@@ -23,6 +24,6 @@ export function titleBlock(module: Module, programme: Programme, kind: string): 
 <div class="title-block-title"><h1>${module.title}</h1>
 <p>${module.summary}</p></div>
 <dl>
-${given.map(([name, value]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>\n`)}${[...onPaper, ["Sheet", "see foot"] as const].map(([name, value]) => html`<div class="on-paper"><dt>${name}</dt><dd>${value}</dd></div>\n`)}</dl>
+${given.map(([name, value]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>\n`)}${[...onPaper, [t`Sheet`, t`see foot`] as const].map(([name, value]) => html`<div class="on-paper"><dt>${name}</dt><dd>${value}</dd></div>\n`)}</dl>
 </header>`;
 }

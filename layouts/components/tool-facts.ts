@@ -1,3 +1,4 @@
+import { t } from "../../src/engine/words.ts";
 import type { Tool } from "../../src/model/sheet.ts";
 import type { Html } from "../html.ts";
 import { capital, sentence } from "../words.ts";
@@ -7,9 +8,9 @@ import { line, lines } from "./lines.ts";
 export function toolFacts({ drive, uses, care }: Tool): Html | undefined {
   return lines(
     [
-      line("Fits", drive === undefined ? undefined : `${capital(drive)} drives`),
-      { name: "For", values: uses.map((use) => sentence(capital(use))) },
-      line("Care", care === undefined ? undefined : sentence(capital(care))),
+      line(t`Fits`, drive === undefined ? undefined : t`${capital(drive)} drives`),
+      { name: t`For`, values: uses.map((use) => sentence(capital(use))) },
+      line(t`Care`, care === undefined ? undefined : sentence(capital(care))),
     ],
     "facts",
   );

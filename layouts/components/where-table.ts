@@ -1,4 +1,5 @@
 /** What works where, for a page of the competency record: it depends on how the site is reached. */
+import { t } from "../../src/engine/words.ts";
 import { type Html, html } from "../html.ts";
 import { ruledTable } from "./ruled-table.ts";
 
@@ -17,10 +18,10 @@ export function whereTable(rows: readonly WhereRow[]): Html {
 ${ruledTable<WhereRow>(
   "where",
   [
-    { name: "What", kind: "head", value: ({ what }) => what },
-    { name: "Address with https, or localhost", value: ({ secure }) => secure },
-    { name: "Plain http on a workshop’s network", value: ({ http }) => http },
-    { name: "Opened from a disk (file)", value: ({ disk }) => disk },
+    { name: t`What`, kind: "head", value: ({ what }) => what },
+    { name: t`Address with https, or localhost`, value: ({ secure }) => secure },
+    { name: t`Plain http on a workshop’s network`, value: ({ http }) => http },
+    { name: t`Opened from a disk (file)`, value: ({ disk }) => disk },
   ],
   rows,
 )}</section>

@@ -1,4 +1,5 @@
 /** "Check a sign-off": whoever is handed a file sees what it is worth, on their own device. */
+import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { Book } from "../book.ts";
 import { type WhereRow, whereTable } from "../components/where-table.ts";
@@ -8,13 +9,13 @@ import { recordPageData } from "./desk/identified.ts";
 import { seeAlso } from "./desk/see-also.ts";
 
 const rows: readonly WhereRow[] = [
-  { what: "Choosing a file and having it checked", secure: "yes", http: "yes", disk: "yes" },
-  { what: "Dropping a file on the page", secure: "yes", http: "yes", disk: "yes" },
+  { what: t`Choosing a file and having it checked`, secure: t`yes`, http: t`yes`, disk: t`yes` },
+  { what: t`Dropping a file on the page`, secure: t`yes`, http: t`yes`, disk: t`yes` },
   {
-    what: "The newest withdrawals",
-    secure: "as the site was built",
-    http: "as the copy on that network was built; someone on it could have put another in its place",
-    disk: "as that copy was built",
+    what: t`The newest withdrawals`,
+    secure: t`as the site was built`,
+    http: t`as the copy on that network was built; someone on it could have put another in its place`,
+    disk: t`as that copy was built`,
   },
 ];
 
@@ -24,11 +25,11 @@ export function checkPage(book: Book): string {
   const from: Address = { kind: "plain", id: "check" };
   return frame({
     address: from,
-    title: "Check a sign-off",
+    title: t`Check a sign-off`,
     programme,
     assets: book.assets,
     scripts: ["check"],
-    description: "Choose a record or a signed statement and see whether it holds, and why not.",
+    description: t`Choose a record or a signed statement and see whether it holds, and why not.`,
     data: recordPageData(programme, from),
     main: html`<div class="sheet record-page check-page">
 <header class="title-block">

@@ -1,4 +1,5 @@
 /** "Mentor's desk": trainees' files are looked at, what was watched is written down, and signed. */
+import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { Book } from "../book.ts";
 import { whereTable } from "../components/where-table.ts";
@@ -14,11 +15,11 @@ export function deskPage(book: Book): string {
   const from: Address = { kind: "plain", id: "desk" };
   return frame({
     address: from,
-    title: "Mentor’s desk",
+    title: t`Mentor’s desk`,
     programme,
     assets: book.assets,
     scripts: ["desk"],
-    description: "For mentors: look at trainees’ files, write down what you watched, and sign.",
+    description: t`For mentors: look at trainees’ files, write down what you watched, and sign.`,
     data: recordPageData(programme, from),
     main: html`<div class="sheet record-page desk-page">
 <header class="title-block">

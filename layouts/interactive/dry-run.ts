@@ -1,7 +1,9 @@
 /** The dry run: the whole procedure, performed on paper, a step at a time. */
+
 import { packProcedure } from "../../src/engine/procedure/packed.ts";
 import { performingGraph, performingPrecedence } from "../../src/engine/procedure/performing-graph.ts";
 import { startingOrder } from "../../src/engine/procedure/starting-order.ts";
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { ModuleStep } from "../../src/model/module.ts";
 import type { DryRunData, DryRunHazard, DryRunStep } from "../../src/model/page-data.ts";
@@ -24,14 +26,14 @@ export function dryRunPage(view: ModuleView, book: Book): string {
   const data = dryRunData(view, book, from);
   return frame({
     address: from,
-    title: `Dry run: ${module.title}`,
+    title: t`Dry run: ${module.title}`,
     programme: book.site.programme,
     assets: book.assets,
     scripts: scriptsOf(book.site.programme, "dry-run"),
-    description: `Perform “${module.title}” on paper, choosing what comes next.`,
+    description: t`Perform “${module.title}” on paper, choosing what comes next.`,
     data,
     main: html`<div class="sheet task dry-run">
-${taskHead(module, from, "Perform it on paper")}
+${taskHead(module, from, t`Perform it on paper`)}
 <p class="lead">All ${counted(data.steps.length, "step")} in your head, before a hand goes to the machine: choose what you would do next, and watch the tray. Often more than one step can come next; any of them is right.</p>
 <p class="needs-script">To perform it here, the page needs JavaScript, which is off or has not come. Without it, do it with the slips below.</p>
 <div class="run-paper">

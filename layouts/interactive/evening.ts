@@ -1,4 +1,5 @@
 /** "Evening sheet": many trainees in two hours, on paper or on the device. Without the script it is a sheet to be filled in by hand. */
+import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { Book } from "../book.ts";
 import { whereTable } from "../components/where-table.ts";
@@ -14,11 +15,11 @@ export function eveningPage(book: Book): string {
   const from: Address = { kind: "plain", id: "desk/evening" };
   return frame({
     address: from,
-    title: "Evening sheet",
+    title: t`Evening sheet`,
     programme,
     assets: book.assets,
     scripts: ["evening"],
-    description: "An evening with many trainees: watch one phase, note it down, sign together later.",
+    description: t`An evening with many trainees: watch one phase, note it down, sign together later.`,
     data: recordPageData(programme, from),
     main: html`<div class="sheet record-page evening-page">
 <header class="title-block">
@@ -28,14 +29,14 @@ export function eveningPage(book: Book): string {
 <p class="needs-script">On the device this page needs JavaScript, which is off or has not come. Without it, print it: there are lines for twelve names.</p>
 <div class="desk-tools"></div>
 <div class="evening-paper on-paper">
-<dl class="hands on-paper">${["Mentor", "Date", "Module and phase"].map((name) => html`<div><dt>${name}</dt><dd></dd></div>`)}</dl>
+<dl class="hands on-paper">${[t`Mentor`, t`Date`, t`Module and phase`].map((name) => html`<div><dt>${name}</dt><dd></dd></div>`)}</dl>
 <ol>${Array.from({ length: 12 }, blankRow)}</ol>
 </div>
 ${whereTable(deskWhere)}${seeAlso(from)}</div>`,
   });
 }
 
-const outcomes = ["watched", "unaided", "not yet, because", "stopped for safety"];
+const outcomes = ["watched", "unaided", t`not yet, because`, t`stopped for safety`];
 
 const blankRow = (): Html => html`<li class="evening-row"><div>
 <p>Name <span class="write"></span></p>

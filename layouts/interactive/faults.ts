@@ -1,11 +1,12 @@
 /** Faults to go over: the list that the script makes of what quizzes, practices and dry runs have kept in the browser. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo, linkToFile } from "../../src/model/address.ts";
 import type { FaultsData } from "../../src/model/page-data.ts";
 import type { Book } from "../book.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
 
-export const faultsTitle = "Faults to go over";
+export const faultsTitle = t`Faults to go over`;
 
 const page: Address = { kind: "plain", id: "faults" };
 
@@ -27,7 +28,7 @@ export function faultsPage({ site: { cards, programme }, assets }: Book): string
     programme,
     assets,
     scripts: ["faults"],
-    description: "What went wrong in quizzes, practices and dry runs, for the next workshop evening.",
+    description: t`What went wrong in quizzes, practices and dry runs, for the next workshop evening.`,
     data,
     main: html`<div class="sheet faults-page">
 <header class="sheet-head"><h1>${faultsTitle}</h1>

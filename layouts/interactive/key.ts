@@ -1,6 +1,7 @@
 /** The key to a quiz, for the mentor who marks it on paper. A supervised quiz has none on the site. */
 
 import type { Question } from "../../src/engine/quiz/kinds.ts";
+import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import { linkTo } from "../../src/model/address.ts";
 import type { ModuleView } from "../../src/model/site.ts";
@@ -21,14 +22,14 @@ export function quizKeyPage(view: ModuleView, book: Book): string {
   const { questions, paper } = quiz.quiz;
   return frame({
     address: from,
-    title: `Key: ${module.title}`,
+    title: t`Key: ${module.title}`,
     programme: book.site.programme,
     assets: book.assets,
     scripts: [],
-    description: `The right answers to the quiz on “${module.title}”.`,
+    description: t`The right answers to the quiz on “${module.title}”.`,
     main: html`<div class="sheet task">
-${taskHead(module, from, "Key to the quiz")}
-<p class="lead">For the mentor who marks <a href="${linkTo(from, { kind: "quiz", id: module.id })}">the quiz</a> on paper: ${counted(questions.length, "question")} in the order in which they are printed there. Options may stand there in another order.${paper === undefined ? "" : " A paper that was drawn numbers its questions anew: go by what is asked."}</p>
+${taskHead(module, from, t`Key to the quiz`)}
+<p class="lead">For the mentor who marks <a href="${linkTo(from, { kind: "quiz", id: module.id })}">the quiz</a> on paper: ${counted(questions.length, "question")} in the order in which they are printed there. Options may stand there in another order.${paper === undefined ? "" : t` A paper that was drawn numbers its questions anew: go by what is asked.`}</p>
 <ol class="questions">
 ${questions.map((question, at) => item(question, at + 1, view, book, from))}</ol></div>`,
   });

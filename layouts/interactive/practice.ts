@@ -1,4 +1,5 @@
 /** The practice page: the steps of a job, to be put in an order that works. */
+import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { NamedStep, PracticeData, PracticeTask } from "../../src/model/page-data.ts";
 import type { Programme } from "../../src/model/programme.ts";
@@ -19,14 +20,14 @@ export function practicePage(view: ModuleView, book: Book): string {
   const data = practiceData(view, programme, from);
   return frame({
     address: from,
-    title: `Practice: ${module.title}`,
+    title: t`Practice: ${module.title}`,
     programme,
     assets: book.assets,
     scripts: scriptsOf(programme, "practice"),
-    description: `Put the steps of “${module.title}” in order.`,
+    description: t`Put the steps of “${module.title}” in order.`,
     data,
     main: html`<div class="sheet task practice">
-${taskHead(module, from, "Practise the order")}
+${taskHead(module, from, t`Practise the order`)}
 <p class="lead">Put the steps in an order that works at the bench. Often more than one does; any of them is right.</p>
 <p class="needs-script">To practise here, the page needs JavaScript, which is off or has not come. Without it: number the steps on paper, then hold your order against the operation sheet.</p>
 ${choice(data.practices)}${data.practices.map((task) => section(task, programme.language))}${faultsLine(from)}</div>`,
@@ -71,7 +72,8 @@ ${tasks.map((task) => html`<li><a href="#${anchor(task)}">${task.title}</a></li>
 function section(task: PracticeTask, language: string): Html {
   const { compare } = new Intl.Collator(language);
   const titles = [...task.steps, ...task.mixedIn].map(({ title }) => title).sort(compare);
-  const strays = task.mixedIn.length === 0 ? undefined : " Some may not belong to this job: leave those out.";
+  const strays =
+    task.mixedIn.length === 0 ? undefined : t` Some may not belong to this job: leave those out.`;
   return html`<section class="practice-task" id="${anchor(task)}" data-practice="${task.id}">
 <h2>${task.title}</h2>
 <p>${counted(titles.length, "step")}, here in alphabetical order.${strays}</p>

@@ -1,9 +1,11 @@
 /** The quiz page: every question with its fields. Without the script it is a quiz on paper. */
+
 import type { Question, QuestionKind } from "../../src/engine/quiz/kinds.ts";
 import { paperLength } from "../../src/engine/quiz/paper.ts";
 import type { Quiz } from "../../src/engine/quiz/quiz.ts";
 import { withoutKey } from "../../src/engine/quiz/without-key.ts";
 import { askedCase } from "../../src/engine/quiz/worked.ts";
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo, linkToFile } from "../../src/model/address.ts";
 import type { Module } from "../../src/model/module.ts";
 import type { QuizData } from "../../src/model/page-data.ts";
@@ -43,14 +45,14 @@ export function quizPage(view: ModuleView, book: Book): string {
   };
   return frame({
     address: from,
-    title: `Quiz: ${module.title}`,
+    title: t`Quiz: ${module.title}`,
     programme: book.site.programme,
     assets: book.assets,
     scripts: scriptsOf(book.site.programme, "quiz"),
-    description: `${counted(quiz.questions.length, "question")} on “${module.title}”.`,
+    description: t`${counted(quiz.questions.length, "question")} on “${module.title}”.`,
     data,
     main: html`<div class="sheet task">
-${taskHead(module, from, "Quiz")}
+${taskHead(module, from, t`Quiz`)}
 <p class="paper-head"><span>Name</span><span>Date</span><span>Points</span><span>Marked by</span></p>
 <p class="lead">${rules(quiz, data.sitAgain)}</p>
 <p class="needs-script">${withoutScript(supervised)}</p>
@@ -64,8 +66,8 @@ const drawnOn =
 
 const withoutScript = (supervised: boolean): string =>
   supervised
-    ? "To hand your answers in as a file, the page needs JavaScript, which is off or has not come. Without it this is a quiz on paper: write on it, and give it to your mentor."
-    : "To check your answers here, the page needs JavaScript, which is off or has not come. Without it this is a quiz on paper: write on it, and go through it with your mentor.";
+    ? t`To hand your answers in as a file, the page needs JavaScript, which is off or has not come. Without it this is a quiz on paper: write on it, and give it to your mentor.`
+    : t`To check your answers here, the page needs JavaScript, which is off or has not come. Without it this is a quiz on paper: write on it, and go through it with your mentor.`;
 
 const keyLine = (module: Module, from: Address): Html =>
   html`<p class="for-mentors">For mentors: <a href="${linkTo(from, { kind: "quiz-key", id: module.id })}">the marked key sheet</a>.</p>
@@ -75,17 +77,17 @@ function rules(quiz: Quiz, sitAgain: number): string {
   const { pass, questions, paper, supervised } = quiz;
   const points = questions.reduce((sum, question) => sum + question.points, 0);
   const critical = questions.filter((question) => question.critical).length;
-  const must = critical === 0 ? "" : ` Questions marked critical (${critical}) must be right as well.`;
+  const must = critical === 0 ? "" : t` Questions marked critical (${critical}) must be right as well.`;
   const total =
     paper === undefined
-      ? `${counted(questions.length, "question")}, ${counted(points, "point")} in all.`
-      : `A sitting asks ${paperLength(quiz)} of ${counted(questions.length, "question")}, drawn anew each time.`;
-  const again = sitAgain === 0 ? "" : ` After a sitting that was not passed, wait ${duration(sitAgain)}.`;
+      ? t`${counted(questions.length, "question")}, ${counted(points, "point")} in all.`
+      : t`A sitting asks ${paperLength(quiz)} of ${counted(questions.length, "question")}, drawn anew each time.`;
+  const again = sitAgain === 0 ? "" : t` After a sitting that was not passed, wait ${duration(sitAgain)}.`;
   const last =
     supervised === true
-      ? " You sit it under a mentor’s eye: the page takes your answers and says nothing about them; hand the file to your mentor."
-      : " Look things up only after you have answered.";
-  return `${total} The pass mark is ${percent(pass)}.${must}${again}${last}`;
+      ? t` You sit it under a mentor’s eye: the page takes your answers and says nothing about them; hand the file to your mentor.`
+      : t` Look things up only after you have answered.`;
+  return t`${total} The pass mark is ${percent(pass)}.${must}${again}${last}`;
 }
 
 const percent = (fraction: number): string => `${Math.round(fraction * 1000) / 10} %`;
@@ -112,14 +114,14 @@ ${marks(question)}${answerFields(question, seed, drawn)}</fieldset>
 }
 
 const tasks: Readonly<Record<QuestionKind, string | undefined>> = {
-  "choose-one": "Choose one.",
-  "choose-several": "Choose all that are right.",
+  "choose-one": t`Choose one.`,
+  "choose-several": t`Choose all that are right.`,
   number: undefined,
-  arrange: "Put the steps in an order that works.",
-  match: "Give each its own; each choice belongs to one at most.",
-  text: "In a word or a few.",
-  point: "Choose one place.",
-  sort: "Put each into its group.",
+  arrange: t`Put the steps in an order that works.`,
+  match: t`Give each its own; each choice belongs to one at most.`,
+  text: t`In a word or a few.`,
+  point: t`Choose one place.`,
+  sort: t`Put each into its group.`,
   worked: undefined,
 };
 

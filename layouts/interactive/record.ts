@@ -1,4 +1,5 @@
 /** "My record": what its owner has done, what is next, and the file that holds it. Without the script it is a log on paper. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkToFile } from "../../src/model/address.ts";
 import type { RecordPageData } from "../../src/model/page-data.ts";
 import type { Book } from "../book.ts";
@@ -9,7 +10,7 @@ import { recordLog } from "./record/log.ts";
 import { whatIsKept } from "./record/private.ts";
 import { whatWorksWhere } from "./record/where.ts";
 
-export const recordTitle = "My record";
+export const recordTitle = t`My record`;
 
 /** For a programme that has an identifier; throws a RangeError for one that keeps no records. */
 export function recordPage(book: Book): string {
@@ -23,8 +24,7 @@ export function recordPage(book: Book): string {
     programme,
     assets: book.assets,
     scripts: ["record"],
-    description:
-      "What you have read, practised and passed, what was watched, and what you are signed off for.",
+    description: t`What you have read, practised and passed, what was watched, and what you are signed off for.`,
     data,
     main: html`<div class="sheet record-page">
 ${head(programme.name)}
@@ -32,7 +32,7 @@ ${head(programme.name)}
 <div class="record-notes"></div>
 <section class="group" aria-labelledby="s_log">
 <h2 id="s_log">Module by module</h2>
-${recordLog(book, from)}<dl class="hands on-paper record-hands">${["Name", "Mentor", "Date"].map((name) => html`<div><dt>${name}</dt><dd></dd></div>`)}</dl>
+${recordLog(book, from)}<dl class="hands on-paper record-hands">${[t`Name`, t`Mentor`, t`Date`].map((name) => html`<div><dt>${name}</dt><dd></dd></div>`)}</dl>
 </section>
 <div class="record-tools"></div>
 ${whatWorksWhere()}${whatIsKept(programme)}<div class="record-end"></div>
@@ -43,12 +43,12 @@ ${seeAlso(from)}</div>`,
 /** The cells of the block are the script's to fill in; on paper they are filled in by hand. */
 function head(owner: string): Html {
   const fields = [
-    ["Legal owner of the modules", owner, ""],
-    ["Document type", "Competency record", ""],
-    ["Name", "", "name"],
-    ["As of", "", "date"],
-    ["Key", "", "key"],
-    ["Saved as a file", "", "saved"],
+    [t`Legal owner of the modules`, owner, ""],
+    [t`Document type`, t`Competency record`, ""],
+    [t`Name`, "", "name"],
+    [t`As of`, "", "date"],
+    [t`Key`, "", "key"],
+    [t`Saved as a file`, "", "saved"],
   ] as const;
   return html`<header class="title-block">
 <div class="title-block-title"><h1>${recordTitle}</h1>

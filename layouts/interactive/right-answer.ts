@@ -1,7 +1,9 @@
 /** What is right, as a key sheet says it: a row for each kind of question. */
+
 import type { Option } from "../../src/engine/quiz/choice.ts";
 import type { Question, QuestionKind, QuestionOf } from "../../src/engine/quiz/kinds.ts";
 import { formatWithTolerance } from "../../src/engine/quiz/tolerance.ts";
+import { t } from "../../src/engine/words.ts";
 import { type Html, html } from "../html.ts";
 import { counted } from "../words.ts";
 
@@ -18,7 +20,7 @@ ${steps.map(({ title }) => html`<li>${title}</li>\n`)}</ol>
 `,
   match: ({ items, choices }) => pairs(items.map(({ text, choice, why }) => [text, choices[choice]!, why])),
   text: ({ answers, slips }) =>
-    html`<p>${answers.map((answer, at) => html`${at === 0 ? "" : ", or "}<strong>${answer}</strong>`)}${slips === 0 ? "" : ` (${counted(slips, "letter")} may be wrong, missing or too many)`}</p>\n`,
+    html`<p>${answers.map((answer, at) => html`${at === 0 ? "" : t`, or `}<strong>${answer}</strong>`)}${slips === 0 ? "" : t` (${counted(slips, "letter")} may be wrong, missing or too many)`}</p>\n`,
   point: ({ places }) => ticked(places),
   sort: ({ items, groups }) => pairs(items.map(({ text, group, why }) => [text, groups[group]!, why])),
   worked: ({ cases, tolerance }) =>

@@ -1,4 +1,5 @@
 /** The search page: an alphabetical index of all pages, in whose place the script puts what it finds. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo, linkToFile } from "../../src/model/address.ts";
 import type { SearchPageData } from "../../src/model/page-data.ts";
 import type { Book } from "../book.ts";
@@ -11,12 +12,12 @@ import { sumsTitle } from "./sums.ts";
 
 const kindNames: SearchPageData["kinds"] = {
   module: "module",
-  order: "order of steps",
-  bench: "bench view",
+  order: t`order of steps`,
+  bench: t`bench view`,
   practice: "practice",
-  "dry-run": "dry run",
+  "dry-run": t`dry run`,
   quiz: "quiz",
-  "quiz-key": "key to a quiz",
+  "quiz-key": t`key to a quiz`,
   tool: "tool",
   substance: "substance",
   hazard: "hazard",
@@ -29,11 +30,11 @@ export function searchPage(book: Book): string {
   const data: SearchPageData = { root: linkToFile(from, ""), kinds: kindNames };
   return frame({
     address: from,
-    title: "Search",
+    title: t`Search`,
     programme: book.site.programme,
     assets: book.assets,
     scripts: ["search-index", "search"],
-    description: "Find a module, a step, a tool, a substance, a hazard, a part, a thread or a sum.",
+    description: t`Find a module, a step, a tool, a substance, a hazard, a part, a thread or a sum.`,
     data,
     main: html`<div class="sheet search">
 <header class="sheet-head"><h1>Search</h1></header>

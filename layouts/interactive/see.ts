@@ -1,4 +1,5 @@
 /** What a question sends back to: its `see:` as a link of the site, in words. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import { addressOfPath, readLink } from "../../src/model/link.ts";
 import type { See } from "../../src/model/page-data.ts";
@@ -20,8 +21,8 @@ function words(address: Address, view: ModuleView, book: Book): string {
   if (address.kind !== "module" || module === undefined) return sheetTitle(address, book);
   const place = module.id === view.module.id ? "" : `${module.title}, `;
   const step = module.steps.find((each) => each.id === address.at);
-  if (step !== undefined) return `${place}step ${step.number}: ${step.title}`;
-  return address.at === undefined || place !== "" ? module.title : "the operation sheet";
+  if (step !== undefined) return t`${place}step ${step.number}: ${step.title}`;
+  return address.at === undefined || place !== "" ? module.title : t`the operation sheet`;
 }
 
 function sheetTitle({ kind, id }: Address, book: Book): string {

@@ -1,4 +1,5 @@
 /** The page of bench sums: a form for each, which the script works out; its formulas and sources for all. */
+import { t } from "../../src/engine/words.ts";
 import { type Formula, standingWords } from "../../src/engine/workshop/formulas/formula.ts";
 import { formulasOf, signsOf } from "../../src/engine/workshop/formulas/index.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
@@ -24,7 +25,7 @@ export const sumForms: readonly SumForm[] = [
   airForm,
 ];
 
-export const sumsTitle = "Bench sums";
+export const sumsTitle = t`Bench sums`;
 
 const from: Address = { kind: "plain", id: "sums" };
 
@@ -43,8 +44,7 @@ export function sumsPage({ site: { programme }, substances, assets }: Book): str
     assets,
     scripts: ["sums"],
     data,
-    description:
-      "Units, threads, tightening torque, stripping, solvent vapour and fresh air, reckoned on the page.",
+    description: t`Units, threads, tightening torque, stripping, solvent vapour and fresh air, reckoned on the page.`,
     main: html`<div class="sheet sums">
 <header class="sheet-head"><h1>${sumsTitle}</h1>
 <p class="summary">Write quantities as you would on paper; each answer says what it assumes, from where, and who decides. Threads side by side: <a href="${linkTo(from, chart)}">the thread chart</a>. All formulas: <a href="${linkTo(from, formulas)}">formulas and sources</a>.</p></header>

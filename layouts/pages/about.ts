@@ -1,4 +1,5 @@
 /** What the site is, how it is made, and what it does not replace. */
+import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { Book } from "../book.ts";
 import { frame } from "../frame.ts";
@@ -9,10 +10,10 @@ export function aboutPage(book: Book): string {
   const address: Address = { kind: "plain", id: "about" };
   return frame({
     address,
-    title: "About",
+    title: t`About`,
     programme,
     assets: book.assets,
-    description: "What this site is, how it is made, and what it does not replace.",
+    description: t`What this site is, how it is made, and what it does not replace.`,
     main: html`<div class="sheet">
 <header class="sheet-head"><h1>About</h1>
 <p class="summary">The operation sheets of ${programme.name}, for those who learn to overhaul machines here and those who teach them.</p></header>

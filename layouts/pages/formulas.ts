@@ -1,4 +1,5 @@
 /** The formulas of the bench sums: what each says, of what unit, for what it holds and from where. */
+import { t } from "../../src/engine/words.ts";
 import {
   type Chapter,
   type Formula,
@@ -14,7 +15,7 @@ import { type Html, html } from "../html.ts";
 
 const from: Address = { kind: "plain", id: "sums/formulas" };
 
-export const formulasTitle = "Formulas and sources";
+export const formulasTitle = t`Formulas and sources`;
 
 export function formulasPage({ site: { programme }, assets }: Book): string {
   return frame({
@@ -22,8 +23,7 @@ export function formulasPage({ site: { programme }, assets }: Book): string {
     title: formulasTitle,
     programme,
     assets,
-    description:
-      "The formulas behind the bench sums, each with its source and clause, its unit and the range in which it holds.",
+    description: t`The formulas behind the bench sums, each with its source and clause, its unit and the range in which it holds.`,
     main: html`<div class="sheet formulas">
 <header class="sheet-head"><h1>${formulasTitle}</h1>
 <p class="summary">What the <a href="${linkTo(from, { kind: "plain", id: "sums" })}">bench sums</a>, the thread chart and the checks of these sheets reckon by. Of each: what it says, its unit, for what it holds, from where, and how far to trust it.</p></header>
@@ -36,10 +36,10 @@ ${chapters.map(chapterSection)}</div>`,
 }
 
 const standings: readonly (readonly [standing: FormulaStanding, meaning: string])[] = [
-  ["published", "printed in the source that is named"],
-  ["memory", "recalled, and good only as far as the published figures beside it agree"],
-  ["practice", "usual in the trade, and in no standard"],
-  ["own", "chosen by the makers of these sums; the reason stands beside it"],
+  ["published", t`printed in the source that is named`],
+  ["memory", t`recalled, and good only as far as the published figures beside it agree`],
+  ["practice", t`usual in the trade, and in no standard`],
+  ["own", t`chosen by the makers of these sums; the reason stands beside it`],
 ];
 
 function chapterSection({ id, title, signs, formulas }: Chapter): Html {
@@ -63,13 +63,13 @@ ${sums.length > 0 && html`<div class="formula-used"><dt>Used in</dt><dd>${sums.m
 }
 
 const sumWords: Readonly<Record<SumName, string>> = {
-  convert: "units",
-  thread: "a thread by its name",
-  identify: "which thread is this",
-  torque: "tightening torque",
-  strip: "stripping",
-  vapour: "vapour in a room",
-  air: "fresh air",
+  convert: t`units`,
+  thread: t`a thread by its name`,
+  identify: t`which thread is this`,
+  torque: t`tightening torque`,
+  strip: t`stripping`,
+  vapour: t`vapour in a room`,
+  air: t`fresh air`,
 };
 
 const sumLink = (sum: SumName): Html =>

@@ -1,4 +1,5 @@
 /** The first page: whose programme this is, its modules, and how a sheet is read. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { Programme } from "../../src/model/programme.ts";
 import type { Book } from "../book.ts";
@@ -40,33 +41,33 @@ interface LookUp {
 const lookUps: readonly LookUp[] = [
   {
     id: "hazards",
-    name: "Hazards",
-    what: "what can hurt you, or the machine, and how to keep it from doing so",
+    name: t`Hazards`,
+    what: t`what can hurt you, or the machine, and how to keep it from doing so`,
   },
-  { id: "substances", name: "Substances", what: "solvents, oils and greases, with what their labels say" },
-  { id: "tools", name: "Tools", what: "what each is good for, and how it is looked after" },
+  { id: "substances", name: t`Substances`, what: t`solvents, oils and greases, with what their labels say` },
+  { id: "tools", name: t`Tools`, what: t`what each is good for, and how it is looked after` },
   {
     id: "record",
-    name: "My record",
-    what: "what you have done, module by module, what is next, and what you are signed off for",
+    name: t`My record`,
+    what: t`what you have done, module by module, what is next, and what you are signed off for`,
     has: ({ identifier }) => identifier !== undefined,
   },
   {
     id: "faults",
-    name: "Faults to go over",
-    what: "what went wrong in your quizzes, practices and dry runs, for the next workshop evening",
+    name: t`Faults to go over`,
+    what: t`what went wrong in your quizzes, practices and dry runs, for the next workshop evening`,
   },
-  { id: "sums", name: "Sums", what: "units, threads, tightening torque, solvent vapour and fresh air" },
+  { id: "sums", name: t`Sums`, what: t`units, threads, tightening torque, solvent vapour and fresh air` },
   {
     id: "sums/threads",
-    name: "Thread chart",
-    what: "diameters, pitches and tapping drills, series by series",
+    name: t`Thread chart`,
+    what: t`diameters, pitches and tapping drills, series by series`,
   },
   {
     id: "sums/formulas",
-    name: "Formulas",
-    what: "what the sums reckon by, from where, and for what it holds",
+    name: t`Formulas`,
+    what: t`what the sums reckon by, from where, and for what it holds`,
   },
-  { id: "search", name: "Search", what: "a step, a screw or a thread by its name" },
-  { id: "about", name: "About", what: "how these sheets are made, and what they don’t replace" },
+  { id: "search", name: t`Search`, what: t`a step, a screw or a thread by its name` },
+  { id: "about", name: t`About`, what: t`how these sheets are made, and what they don’t replace` },
 ];

@@ -1,5 +1,6 @@
 /** The operation sheet of a module: everything from the title block to the sources on one page. */
 
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import { anchorOf } from "../../src/model/link.ts";
 import type { ModuleView } from "../../src/model/site.ts";
@@ -34,7 +35,7 @@ export function modulePage(view: ModuleView, book: Book): string {
     scripts: noteScripts(book),
     description: module.summary,
     main: html`<div class="sheet">
-${titleBlock(module, book.site.programme, view.steps.length > 0 ? "Operation sheet" : "Bench knowledge")}
+${titleBlock(module, book.site.programme, view.steps.length > 0 ? t`Operation sheet` : t`Bench knowledge`)}
 ${body(view, book, from)}${notePlace({ kind: "read", ...module }, book, from)}</div>`,
   });
 }
@@ -50,12 +51,12 @@ function body(view: ModuleView, book: Book, from: Address): Html {
   const parts: readonly PartOfPage[] = [
     ...beforehand(view, book, from),
     ...before.map(plain),
-    ["s_order", "Order of work", order],
-    ["s_sessions", "Sessions", sessions(view, book.site.programme.session)],
-    [view.steps[0]?.step.id ?? "", "Steps", work(phases, { view, book, from, numbers })],
+    ["s_order", t`Order of work`, order],
+    ["s_sessions", t`Sessions`, sessions(view, book.site.programme.session)],
+    [view.steps[0]?.step.id ?? "", t`Steps`, work(phases, { view, book, from, numbers })],
     ["s_after-work", afterWorkName(view.module), afterWork(view.module)],
     ...after.map(plain),
-    ["s_sources", "Sources", sources(view.module.sources)],
+    ["s_sources", t`Sources`, sources(view.module.sources)],
   ];
   return html`<div class="opening">
 ${atAGlance(view, book, from, contents(parts))}${introduction.map((each) => plain(each)[2])}</div>
@@ -66,10 +67,10 @@ function beforehand(view: ModuleView, book: Book, from: Address): PartOfPage[] {
   const { procedure } = view.module;
   const supplies = [tools(view, book, from), substances(view, book, from)];
   return [
-    ["s_safety", "Safety", safety(view, book, from)],
-    ["s_before-work", "Before work", beforeWork(view, book, from)],
-    group("Tools and substances", "s_supplies", supplies),
-    group("Parts and fasteners", "s_parts", [fasteners(procedure), parts(procedure)]),
+    ["s_safety", t`Safety`, safety(view, book, from)],
+    ["s_before-work", t`Before work`, beforeWork(view, book, from)],
+    group(t`Tools and substances`, "s_supplies", supplies),
+    group(t`Parts and fasteners`, "s_parts", [fasteners(procedure), parts(procedure)]),
   ];
 }
 

@@ -1,4 +1,5 @@
 /** The list of modules, as a route sheet: those that others need stand first. */
+import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { Book } from "../book.ts";
 import { moduleTable } from "../components/module-table.ts";
@@ -9,10 +10,10 @@ export function modulesPage(book: Book): string {
   const from: Address = { kind: "plain", id: "modules" };
   return frame({
     address: from,
-    title: "Modules",
+    title: t`Modules`,
     programme: book.site.programme,
     assets: book.assets,
-    description: "All modules, in an order in which they can be learned.",
+    description: t`All modules, in an order in which they can be learned.`,
     main: html`<div class="sheet">
 <header class="sheet-head"><h1>Modules</h1>
 <p class="summary">In an order in which they can be learned: what a module needs stands above it.</p></header>

@@ -1,4 +1,5 @@
 /** The order of a module's steps: how free it is, drawn, and in words. */
+import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
@@ -16,12 +17,12 @@ export function orderPage(view: ModuleView, book: Book): string {
   const from: Address = { kind: "order", id: module.id };
   return frame({
     address: from,
-    title: `Order: ${module.title}`,
+    title: t`Order: ${module.title}`,
     programme: book.site.programme,
     assets: book.assets,
-    description: `What must come before what in “${module.title}”, and what is free.`,
+    description: t`What must come before what in “${module.title}”, and what is free.`,
     main: html`<div class="sheet order">
-${taskHead(module, from, "Order of steps")}
+${taskHead(module, from, t`Order of steps`)}
 <p class="lead">The written order is one that works. Here is what in it has to be so, and what may be done otherwise.</p>
 ${orderFigures(view.orders)}<section class="group" aria-labelledby="s_drawing">
 <h2 id="s_drawing">What must come before what, drawn</h2>

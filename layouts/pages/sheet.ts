@@ -1,4 +1,5 @@
 /** The page of a tool, a substance or a hazard. */
+import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import { anchorOf } from "../../src/model/link.ts";
 import type { Sheet } from "../../src/model/sheet.ts";
@@ -27,7 +28,7 @@ export function sheetPage(view: SheetView, book: Book): string {
     main: html`<div class="sheet">
 ${sheetHead(sheet)}<div class="sheet-text">
 ${facts(sheet, book, from)}${sheet.sections.map((section) => plainSection(section, anchorOf(section), sheet.path, book, from))}${sheet.kind === "hazard" ? notePlace({ kind: "hazard", id: sheet.id }, book, from) : undefined}</div>
-${usedBy(view, sheet.kind === "hazard" ? "Met in" : "Used in", from)}</div>`,
+${usedBy(view, sheet.kind === "hazard" ? t`Met in` : t`Used in`, from)}</div>`,
   });
 }
 

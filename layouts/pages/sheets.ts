@@ -1,4 +1,5 @@
 /** The lists of all tools, substances and hazards. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import { type Sheet, signalWords } from "../../src/model/sheet.ts";
 import type { SheetView } from "../../src/model/site.ts";
@@ -25,17 +26,16 @@ export interface SheetList {
 export const sheetLists: readonly SheetList[] = [
   {
     id: "tools",
-    title: "Tools",
-    summary: "What the steps ask for, what each is good for, and how it is looked after.",
+    title: t`Tools`,
+    summary: t`What the steps ask for, what each is good for, and how it is looked after.`,
     marked: undefined,
     rows: (book) => sorted(book.tools).map((view) => ({ view, mark: undefined })),
   },
   {
     id: "substances",
-    title: "Substances",
-    summary:
-      "What cleans, dries, loosens and lubricates. For each, the supplier’s safety data sheet decides.",
-    marked: "On its label",
+    title: t`Substances`,
+    summary: t`What cleans, dries, loosens and lubricates. For each, the supplier’s safety data sheet decides.`,
+    marked: t`On its label`,
     rows: (book, from) =>
       sorted(book.substances).map((view) => ({
         view,
@@ -44,9 +44,9 @@ export const sheetLists: readonly SheetList[] = [
   },
   {
     id: "hazards",
-    title: "Hazards",
-    summary: "What can hurt you, or the machine, and how to keep it from doing so. The gravest stand first.",
-    marked: "Signal word",
+    title: t`Hazards`,
+    summary: t`What can hurt you, or the machine, and how to keep it from doing so. The gravest stand first.`,
+    marked: t`Signal word`,
     rows: (book) =>
       sorted(book.hazards)
         .sort((a, b) => signalWords.indexOf(a.sheet.signal) - signalWords.indexOf(b.sheet.signal))
@@ -80,10 +80,10 @@ function table({ marked }: SheetList, rows: ReturnType<SheetList["rows"]>, from:
   return ruledTable<Row>(
     "sheets",
     [
-      { name: "Name", kind: "head", value: ({ view: { sheet } }) => nameOf(sheet, from) },
+      { name: t`Name`, kind: "head", value: ({ view: { sheet } }) => nameOf(sheet, from) },
       { name: marked ?? "", kind: "mark", value: ({ mark }) => mark },
-      { name: "What it is", kind: "mark", value: ({ view }) => view.sheet.summary },
-      { name: "Used in", value: ({ view }) => counted(view.usedBy.length, "module") },
+      { name: t`What it is`, kind: "mark", value: ({ view }) => view.sheet.summary },
+      { name: t`Used in`, value: ({ view }) => counted(view.usedBy.length, "module") },
     ],
     rows,
   );

@@ -1,4 +1,5 @@
 /** The thread chart: every size that is known, by series. */
+import { t } from "../../src/engine/words.ts";
 import { deferrals } from "../../src/engine/workshop/grounds.ts";
 import { dimensionsOf, type ThreadDimensions } from "../../src/engine/workshop/threads/dimensions.ts";
 import { allSeries } from "../../src/engine/workshop/threads/series.ts";
@@ -23,7 +24,7 @@ export interface Chart {
 
 const from: Address = { kind: "plain", id: "sums/threads" };
 
-export const threadChartTitle = "Thread chart";
+export const threadChartTitle = t`Thread chart`;
 
 /** In the order in which they stand on the page. */
 export const threadCharts = (): Chart[] => allSeries().flatMap(chartsOf);
@@ -35,8 +36,7 @@ export function threadsPage({ site: { programme }, assets }: Book): string {
     title: threadChartTitle,
     programme,
     assets,
-    description:
-      "Threads by series: diameter, pitch, threads per inch, minor diameter, tapping drill, clearance hole.",
+    description: t`Threads by series: diameter, pitch, threads per inch, minor diameter, tapping drill, clearance hole.`,
     main: html`<div class="sheet thread-chart">
 <header class="sheet-head"><h1>${threadChartTitle}</h1>
 <p class="summary">Basic sizes in mm. A screw measures a little less than its diameter. Other dimensions, and which thread a measured screw can have, in the <a href="${linkTo(from, { kind: "plain", id: "sums" })}">bench sums</a>.</p></header>
@@ -59,11 +59,11 @@ const ids: Readonly<Record<SeriesName, string>> = {
 };
 
 const titles: Partial<Record<SeriesName, string>> = {
-  UNC: "UNC, Unified coarse",
-  UNF: "UNF, Unified fine",
-  BA: "BA, British Association",
-  BSW: "BSW, Whitworth",
-  BSF: "BSF, British fine",
+  UNC: t`UNC, Unified coarse`,
+  UNF: t`UNF, Unified fine`,
+  BA: t`BA, British Association`,
+  BSW: t`BSW, Whitworth`,
+  BSF: t`BSF, British fine`,
 };
 
 /** Only of the metric series are coarse and fine in one. */
@@ -75,8 +75,8 @@ function chartsOf(series: Series): Chart[] {
     rows.filter(({ size }) => size.pitchNeeded === isFine),
   );
   return [
-    { id: "metric-coarse", title: "ISO metric, coarse", series, rows: coarse! },
-    { id: "metric-fine", title: "ISO metric, fine", series, rows: fine! },
+    { id: "metric-coarse", title: t`ISO metric, coarse`, series, rows: coarse! },
+    { id: "metric-fine", title: t`ISO metric, fine`, series, rows: fine! },
   ];
 }
 
@@ -85,7 +85,7 @@ function chartSection({ id, title, series, rows }: Chart): Html {
   const { tapDrill, source } = rows[0]!.found;
   const [profile] = source.split(";");
   const columns = columnsOf(rows, series.name === "ISO metric");
-  const holes = hasHoles ? " Clearance hole: medium, ISO 273." : "";
+  const holes = hasHoles ? t` Clearance hole: medium, ISO 273.` : "";
   return html`<section class="chart" aria-labelledby="${id}">
 <h2 id="${id}">${title}</h2>
 <table class="chart-table">
@@ -113,11 +113,15 @@ function columnsOf(rows: Chart["rows"], isMetric: boolean): Column[] {
     isAside?: boolean,
   ])[] = [
     [html`Dia&shy;meter`, rows.map(({ size }) => size.diameterMm)],
-    ["Pitch", rows.map(({ size }) => size.pitchMm)],
-    ["Per inch", rows.map(({ size }) => size.tpi ?? Number((mmPerInch / size.pitchMm).toFixed(1))), isMetric],
-    ["Minor", rows.map(({ found }) => found.minorDiameterMm)],
-    ["Tap drill", rows.map(({ found }) => found.tapDrill.diameterMm)],
-    ["Hole", rows.map(({ found }) => found.clearanceHole?.medium)],
+    [t`Pitch`, rows.map(({ size }) => size.pitchMm)],
+    [
+      t`Per inch`,
+      rows.map(({ size }) => size.tpi ?? Number((mmPerInch / size.pitchMm).toFixed(1))),
+      isMetric,
+    ],
+    [t`Minor`, rows.map(({ found }) => found.minorDiameterMm)],
+    [t`Tap drill`, rows.map(({ found }) => found.tapDrill.diameterMm)],
+    [t`Hole`, rows.map(({ found }) => found.clearanceHole?.medium)],
   ];
   return figures
     .filter(([, column]) => column.some((figure) => figure !== undefined))

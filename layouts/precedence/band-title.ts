@@ -1,4 +1,5 @@
 /** What a band of the drawing, or of the list in words, is called. */
+import { t } from "../../src/engine/words.ts";
 import type { Module } from "../../src/model/module.ts";
 import type { Band } from "./bands.ts";
 
@@ -9,6 +10,6 @@ export function bandTitle(
   { phases }: Module,
 ): string | undefined {
   if (phase === "" && bands.length === 1) return undefined;
-  const title = phases.get(phase) ?? "Other steps";
-  return isContinued ? `${title}, continued` : title;
+  const title = phases.get(phase) ?? t`Other steps`;
+  return isContinued ? t`${title}, continued` : title;
 }

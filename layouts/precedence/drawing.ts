@@ -1,4 +1,5 @@
 /** The precedence graph drawn: boxes that lead to their steps, lines that say what must come first, phases as bands. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { ModuleView, StepView } from "../../src/model/site.ts";
 import { attribute, type Html, html, join } from "../html.ts";
@@ -51,22 +52,22 @@ const numbered = (ids: readonly string[], steps: Steps): string =>
   listed(ids.map((id) => String(steps.get(id)!.number)));
 
 const stepsIn = (ids: readonly string[], steps: Steps): string =>
-  `${ids.length === 1 ? "Step" : "Steps"} ${numbered(ids, steps)}`;
+  `${ids.length === 1 ? t`Step` : t`Steps`} ${numbered(ids, steps)}`;
 
 /** What the lines say that begin at these steps. */
 function leads(ids: readonly string[], { precedence }: ModuleView, steps: Steps): Html {
   const sentences = ids.map((id) => {
     const thens = precedence.pairs.filter(({ first }) => first === id).map(({ then }) => then);
-    return thens.length > 0 && `${steps.get(id)!.number} leads to ${numbered(thens, steps)}.`;
+    return thens.length > 0 && t`${steps.get(id)!.number} leads to ${numbered(thens, steps)}.`;
   });
-  return join(sentences.some(Boolean) ? sentences : ["No line begins here."], " ");
+  return join(sentences.some(Boolean) ? sentences : [t`No line begins here.`], " ");
 }
 
 /** Spaces stand between the texts, because what a link is called is read from them. */
 function boxAt({ x, y, half }: Point, { step, number }: StepView, href: string): Html {
   const lines = wrap(step.title, lineLength, 2);
   const name = lines.join(" ") === step.title && !step.critical ? undefined : fullName(step, number);
-  return html`<a href="${href}" transform="translate(${x - box.width / 2} ${y - half})">${name}<rect${attribute("class", step.critical && "critical")} width="${box.width}" height="${box.height}"/><text class="number" x="19" y="29">${number} </text>${label(lines)}</a>
+  return html`<a href="${href}" transform="translate(${x - box.width / 2} ${y - half})">${name}<rect${attribute("class", step.critical && t`critical`)} width="${box.width}" height="${box.height}"/><text class="number" x="19" y="29">${number} </text>${label(lines)}</a>
 `;
 }
 

@@ -1,4 +1,5 @@
 /** The precedence graph in words: for each step, by phase, what must come before it and why; what may be swapped; what is free. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { ModuleView, StepView } from "../../src/model/site.ts";
 import { type Html, html, join } from "../html.ts";
@@ -54,7 +55,7 @@ function stepWords(step: StepView, page: Page): Html {
 }
 
 const freeWords = (isFirst: boolean): string =>
-  isFirst ? ": waits for no other step" : ": free, at any time";
+  isFirst ? t`: waits for no other step` : t`: free, at any time`;
 
 const numberOf = (id: string, { link, steps }: Page): Html => link(id, steps.get(id)!.number);
 

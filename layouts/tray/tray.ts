@@ -1,6 +1,7 @@
 /** The tray beside a step: a ruled ledger of what is off the machine once the step is done. */
 
 import type { Entry, StateEntry, TrayAccount } from "../../src/engine/procedure/tray-account.ts";
+import { t } from "../../src/engine/words.ts";
 import { type Html, html } from "../html.ts";
 
 /** Draws an account; `number` is that of the step after which it holds. Where `folds`, it has what a folded one shows. */
@@ -15,12 +16,12 @@ ${account.compartments.map(({ place, entries }) => compartment(place, entries))}
 /** "Nothing off; 4 slack". */
 function sumOf({ total, slack }: TrayAccount): string {
   const loose = slack.reduce((sum, { count }) => sum + count, 0);
-  return `${total === 0 ? "Nothing" : total} off${loose === 0 ? "" : `; ${loose} slack`}`;
+  return t`${total === 0 ? t`Nothing` : total} off${loose === 0 ? "" : t`; ${loose} slack`}`;
 }
 
 function slackOf({ slack }: TrayAccount, folds: boolean): Html | undefined {
   if (slack.length === 0) return undefined;
-  return section("Slack, on the machine", slack, folds ? ["tray-slack"] : []);
+  return section(t`Slack, on the machine`, slack, folds ? ["tray-slack"] : []);
 }
 
 /** Where its one entry says more exactly where it is, the compartment says it. */
@@ -38,13 +39,13 @@ function section(name: string, entries: readonly Entry[], kinds: readonly string
 }
 
 function totalOf({ total }: TrayAccount): Html {
-  const words = total === 0 ? "Empty: everything is on" : "in all";
+  const words = total === 0 ? t`Empty: everything is on` : t`in all`;
   return html`<div class="tray-total"><dt>Total</dt><dd><b>${total}</b> ${words}</dd></div>\n`;
 }
 
 /** What is to be known of a thing beyond its place is told where the hand is at that place: where something changed. */
 function line({ name, detail, count, change, numbered }: Entry, isTold: boolean): Html {
-  const notes = [detail, numbered === undefined ? undefined : `numbered 1 to ${numbered}`].filter(
+  const notes = [detail, numbered === undefined ? undefined : t`numbered 1 to ${numbered}`].filter(
     (note) => isTold && note !== undefined,
   );
   const words = notes.length === 0 ? name : html`<span>${name} <small>${notes.join("; ")}</small></span>`;

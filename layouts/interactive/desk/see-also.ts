@@ -1,16 +1,17 @@
 /** The pages of the competency record, each with what it is for. */
+import { t } from "../../../src/engine/words.ts";
 import { type Address, linkTo } from "../../../src/model/address.ts";
 import { type Html, html } from "../../html.ts";
 
 const pages = [
-  { id: "record", name: "My record", what: "for trainees: what is done, what is next, and the file of it" },
-  { id: "desk", name: "Mentor’s desk", what: "for mentors: look at files, watch, sign" },
+  { id: "record", name: t`My record`, what: t`for trainees: what is done, what is next, and the file of it` },
+  { id: "desk", name: t`Mentor’s desk`, what: t`for mentors: look at files, watch, sign` },
   {
     id: "desk/evening",
-    name: "Evening sheet",
-    what: "for an evening with many trainees, on paper or on the device",
+    name: t`Evening sheet`,
+    what: t`for an evening with many trainees, on paper or on the device`,
   },
-  { id: "check", name: "Check a sign-off", what: "for anybody who was handed a file" },
+  { id: "check", name: t`Check a sign-off`, what: t`for anybody who was handed a file` },
 ] as const;
 
 export function seeAlso(from: Address): Html {

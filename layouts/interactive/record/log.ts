@@ -1,4 +1,5 @@
 /** The log: a row for each module. The script fills it in; without, it is a page to be kept by hand. */
+import { t } from "../../../src/engine/words.ts";
 import { type Address, linkTo } from "../../../src/model/address.ts";
 import type { ModuleCard } from "../../../src/model/site.ts";
 import type { Book } from "../../book.ts";
@@ -15,13 +16,13 @@ interface Column {
 const always = (): boolean => true;
 
 const columns: readonly Column[] = [
-  { id: "read", name: "Read", has: always },
-  { id: "quiz", name: "Quiz", has: ({ questions }) => questions > 0 },
-  { id: "practice", name: "Practice", has: ({ practices }) => practices > 0 },
-  { id: "run", name: "On paper", has: ({ steps }) => steps.length > 1 },
-  { id: "bench", name: "At the bench", has: always },
-  { id: "signed", name: "Signed off", has: always },
-  { id: "next", name: "Next", has: always },
+  { id: "read", name: t`Read`, has: always },
+  { id: "quiz", name: t`Quiz`, has: ({ questions }) => questions > 0 },
+  { id: "practice", name: t`Practice`, has: ({ practices }) => practices > 0 },
+  { id: "run", name: t`On paper`, has: ({ steps }) => steps.length > 1 },
+  { id: "bench", name: t`At the bench`, has: always },
+  { id: "signed", name: t`Signed off`, has: always },
+  { id: "next", name: t`Next`, has: always },
 ];
 
 export function recordLog(book: Book, from: Address): Html {

@@ -1,5 +1,6 @@
 /** The form of a sum, from rows of data. */
 
+import { t } from "../../../src/engine/words.ts";
 import type { SumName } from "../../../src/engine/workshop/formulas/formula.ts";
 import type { Programme } from "../../../src/model/programme.ts";
 import { type Html, html } from "../../html.ts";
@@ -110,13 +111,13 @@ function substanceOptions(choices: readonly Choice[], own: readonly Choice[]): r
 const hintLine = (id: string, hint: string): Html | undefined =>
   hint === "" ? undefined : html`<p class="sum-hint" id="${id}-hint">${hint}</p>`;
 
-const ownHint = "figures that its sheet here gives come with it, and can be mended below";
+const ownHint = t`figures that its sheet here gives come with it, and can be mended below`;
 
 /** The programme's unit stands first. */
 function hintOf({ example, hint = "", isSubstance }: SumField, { units, bringsFigures }: Setting): string {
   if (isSubstance && bringsFigures) return ownHint;
   const other = units === "metric" ? "inch" : "metric";
-  const examples = typeof example === "object" ? `${example[units]} or ${example[other]}` : example;
-  const written = examples && `such as ${examples}`;
+  const examples = typeof example === "object" ? t`${example[units]} or ${example[other]}` : example;
+  const written = examples && t`such as ${examples}`;
   return [written, hint].filter((text) => text !== undefined && text !== "").join("; ");
 }

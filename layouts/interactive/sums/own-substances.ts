@@ -1,4 +1,5 @@
 /** A programme's own substances: what a form offers first, and the figures that each brings with it. */
+import { t } from "../../../src/engine/words.ts";
 import type { OwnFigures } from "../../../src/engine/workshop/air/substance.ts";
 import { substanceNamed } from "../../../src/engine/workshop/air/substances.ts";
 import type { Substance } from "../../../src/model/sheet.ts";
@@ -33,7 +34,7 @@ export function writtenFigures(own: OwnFigures): Readonly<Record<string, string>
     "exposure-limit": exposure && `${exposure.amount} ${exposure.unit}`,
     flash: flashC === undefined ? undefined : `${plain(flashC)} °C`,
     boils: boilingC === undefined ? undefined : `${plain(boilingC)} °C`,
-    "figures-from": exposure === undefined ? source : `${source}; limit: ${exposure.name}`,
+    "figures-from": exposure === undefined ? source : t`${source}; limit: ${exposure.name}`,
   };
   return Object.fromEntries(Object.entries(written).filter(([, text]) => text !== undefined)) as Record<
     string,
@@ -46,12 +47,12 @@ export function figureWords(own: OwnFigures): string {
   const written = writtenFigures(own);
   const limit = own.exposure && `${written["exposure-limit"]} (${own.exposure.name})`;
   const named = [
-    ["flash point", written.flash],
-    ["boils at", written.boils],
-    ["lower flammable limit", written["lower-limit"]],
-    ["exposure limit", limit],
-    ["molar mass", written["molar-mass"] && `${written["molar-mass"]} g/mol`],
-    ["specific gravity", written.gravity],
+    [t`flash point`, written.flash],
+    [t`boils at`, written.boils],
+    [t`lower flammable limit`, written["lower-limit"]],
+    [t`exposure limit`, limit],
+    [t`molar mass`, written["molar-mass"] && t`${written["molar-mass"]} g/mol`],
+    [t`specific gravity`, written.gravity],
   ];
   return named
     .filter(([, figure]) => figure !== undefined)

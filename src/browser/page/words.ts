@@ -1,7 +1,4 @@
-/** "1 move", "3 moves". */
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
+export { counted } from "../../engine/words.ts";
 
 /** A sentence, and reasons for it that stand below where there are several. */
 export interface Told {
