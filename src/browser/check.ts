@@ -1,4 +1,5 @@
 /** "Check a sign-off": whatever is chosen is judged on the device and shown; nothing is kept. */
+import { t } from "../engine/words.ts";
 import type { RecordPageData } from "../model/page-data.ts";
 import { verdictView } from "./check/verdict-view.ts";
 import { fileField, takeDropped } from "./opened/file-field.ts";
@@ -22,7 +23,7 @@ async function begin(page: HTMLElement, { root }: RecordPageData): Promise<void>
     showTool(page, tool, { site, programme, now: () => Date.now() });
     scriptIsHere();
   } catch (error) {
-    const words = "Nothing can be checked: the programme’s data have not come. Load the page anew.";
+    const words = t`Nothing can be checked: the programme’s data have not come. Load the page anew.`;
     tool.append(element("p", { class: "warning", role: "alert" }, words));
     throw error;
   }
@@ -33,7 +34,7 @@ function showTool(page: HTMLElement, tool: HTMLElement, options: OpenOptions): v
   const cards = new Map(options.programme.modules.map((card) => [card.module, card]));
   const naming = { day: dayWords(document.documentElement.lang), cards };
   const { timeZone } = options.programme.rules;
-  const print = button("Print", () => window.print());
+  const print = button(t`Print`, () => window.print());
   const take = async (files: readonly File[]): Promise<void> => {
     const views: HTMLElement[] = [];
     for (const [place, file] of files.entries())
@@ -46,7 +47,7 @@ function showTool(page: HTMLElement, tool: HTMLElement, options: OpenOptions): v
   };
   print.hidden = true;
   const chooser = fileField({
-    ...{ id: "check-file", label: "Choose a file", several: true },
+    ...{ id: "check-file", label: t`Choose a file`, several: true },
     take: (files) => void take(files),
   });
   tool.append(element("div", { class: "actions" }, chooser, print));

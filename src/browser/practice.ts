@@ -1,5 +1,7 @@
 /** The practice page. */
+
 import { graphOf } from "../engine/procedure/graph.ts";
+import { t } from "../engine/words.ts";
 import type { PracticeData, PracticeTask } from "../model/page-data.ts";
 import { notesOfPractice } from "./faults/of-practice.ts";
 import { type Announce, announcer } from "./page/announcer.ts";
@@ -27,7 +29,7 @@ function start(section: HTMLElement, task: PracticeTask, data: PracticeData, ann
     putRight: (given) => putRight(task, data, given),
     ...notesOfPractice(task, data),
     changed: ({ right }) => {
-      mark.textContent = right ? " (put right)" : "";
+      mark.textContent = right ? t` (put right)` : "";
     },
   });
   section.replaceChildren(section.querySelector("h2")!, ...view.parts());

@@ -1,4 +1,5 @@
 /** "My record". */
+import { t } from "../engine/words.ts";
 import type { RecordPageData } from "../model/page-data.ts";
 import { pageData, scriptIsHere } from "./page/data.ts";
 import { element } from "./page/element.ts";
@@ -26,7 +27,7 @@ async function begin(page: HTMLElement, { programme: id, root }: RecordPageData)
     whenChanged(id, () => void own.refresh().then(() => view.show()));
     scriptIsHere();
   } catch (error) {
-    const words = "The page could not be filled in: its data have not come. Load it anew.";
+    const words = t`The page could not be filled in: its data have not come. Load it anew.`;
     page.querySelector(".record-notes")!.append(element("p", { class: "warning", role: "alert" }, words));
     throw error;
   }

@@ -1,4 +1,5 @@
 /** Which steps a trainee is given to put in order: what the author chose, or a phase at a time where nothing is chosen. */
+import { t } from "../engine/words.ts";
 import type { Module, ModuleStep } from "./module.ts";
 
 /** A practice as its author wrote it: the steps of a phase, or those named. */
@@ -37,10 +38,10 @@ export function practiceSteps({ practices, phases, procedure: { steps } }: Modul
 function stretches(steps: readonly ModuleStep[], names: ReadonlyMap<string, string>): PracticeSteps[] {
   const phases = byPhase(steps);
   return [...phases].flatMap(([phase, own]) => {
-    const title = names.get(phase) ?? (phases.size === 1 ? "The whole procedure" : "Other steps");
+    const title = names.get(phase) ?? (phases.size === 1 ? t`The whole procedure` : t`Other steps`);
     return evenly(own, mostSteps).map((some, index, all) => ({
       id: [phase === "" ? "steps" : phase, ...(all.length > 1 ? [index + 1] : [])].join("-"),
-      title: all.length > 1 ? `${title}, part ${index + 1}` : title,
+      title: all.length > 1 ? t`${title}, part ${index + 1}` : title,
       steps: some.map(({ id }) => id),
       mixedIn: [],
       chosen: undefined,

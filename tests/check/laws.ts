@@ -75,6 +75,11 @@ export const laws: readonly Law[] = [
     why: "Layouts make pages of a site and nothing else, so that they can be read and changed without knowing the stages.",
   },
   {
+    from: "src/words",
+    may: ["src/model", "src/tool-folder.ts", "node:", "esbuild", "acorn", "acorn-walk", "gettext-parser"],
+    why: "Words of other languages are put into the code before it runs, so no other folder knows of catalogues.",
+  },
+  {
     from: "src/crew",
     may: ["*"],
     why: "A hand takes a share of the modules through the stages, on a thread of its own where there are many; stages know nothing of it.",
@@ -106,6 +111,11 @@ export const exceptions: readonly Exception[] = [
   libraries("@noble/hashes/sha2.js"),
   libraries("@noble/hashes/utils.js"),
   libraries("@scure/base"),
+  {
+    from: "src/model/practice.ts",
+    to: "src/engine/words.ts",
+    why: "A practice without a title is given one, which is marked for translation as all words of the site are.",
+  },
   {
     from: "src/browser/evening/qr.ts",
     to: "uqr",

@@ -1,4 +1,5 @@
 /** A list to be put in order: by buttons, by keys, by dragging. */
+import { t } from "../../engine/words.ts";
 import type { NamedStep } from "../../model/page-data.ts";
 import type { Announce } from "../page/announcer.ts";
 import { element } from "../page/element.ts";
@@ -84,7 +85,7 @@ export class ArrangeList implements Dragging {
     const from = this.#order.indexOf(id);
     const to = from + by;
     if (to < 0 || to >= this.#order.length) {
-      this.#options.announce(`${this.#title(id)}: already ${by < 0 ? "first" : "last"}`);
+      this.#options.announce(t`${this.#title(id)}: already ${by < 0 ? t`first` : "last"}`);
       return;
     }
     this.place(moveItem(this.#order, from, to), id);

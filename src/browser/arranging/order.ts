@@ -1,3 +1,5 @@
+import { t } from "../../engine/words.ts";
+
 /** Orders of steps, as lists of ids. */
 
 /** The list with the item at `from` moved to `to`. */
@@ -27,5 +29,5 @@ export function readOrder(kept: unknown, steps: readonly string[]): string[] | u
 
 /** "Unscrew the board: now 3 of 7". `place` counts from 0. */
 export function placeWords(title: string, place: number, total: number): string {
-  return `${title}: now ${place + 1} of ${total}`;
+  return t`${title}: now ${place + 1} of ${total}`;
 }

@@ -1,4 +1,5 @@
 /** One row of a list to be put in order. */
+import { t } from "../../engine/words.ts";
 import type { NamedStep } from "../../model/page-data.ts";
 import { button, element } from "../page/element.ts";
 
@@ -15,10 +16,10 @@ export interface Row {
  * button is marked as disabled but keeps the focus, so that nobody is thrown out of the list.
  */
 export function rowOf({ id, title }: NamedStep, move: (by: number) => void, leaveOut?: () => void): Row {
-  const up = button("Up", () => move(-1), { "aria-label": `Up: ${title}` });
-  const down = button("Down", () => move(1), { "aria-label": `Down: ${title}` });
+  const up = button(t`Up`, () => move(-1), { "aria-label": t`Up: ${title}` });
+  const down = button(t`Down`, () => move(1), { "aria-label": t`Down: ${title}` });
   const grip = element("span", { class: "arrange-grip", "aria-hidden": "true" });
-  const out = leaveOut && button("Leave out", leaveOut, { "aria-label": `Leave out: ${title}` });
+  const out = leaveOut && button(t`Leave out`, leaveOut, { "aria-label": t`Leave out: ${title}` });
   const buttons = element("span", { class: "arrange-buttons" }, up, down, out);
   const words = element("span", { class: "arrange-title" }, title);
   const row = element("li", { class: "arrange-row", tabindex: "0", "data-step": id }, grip, words, buttons);

@@ -1,6 +1,8 @@
 /** What a file comes to, in words: first whether it holds, then what does not, then what does. */
+
 import { lastDay } from "../../engine/competency/calendar.ts";
 import type { Statement } from "../../engine/competency/sign-off.ts";
+import { t } from "../../engine/words.ts";
 import { evidenceView } from "../opened/evidence-view.ts";
 import type { Opened, OpenedRecord, OpenedStatement } from "../opened/open-file.ts";
 import { problemList } from "../opened/problem-list.ts";
@@ -29,7 +31,7 @@ export function verdictView({ file, opened, naming, timeZone, place }: VerdictOp
     "section",
     { class: "group verdict-of-file", "aria-labelledby": id },
     element("h2", { id, tabindex: "-1" }, `${headings[opened.kind](isOk)}: ${file}`),
-    element("p", { class: isOk ? "holds" : "warning" }, summary(opened)),
+    element("p", { class: isOk ? t`holds` : "warning" }, summary(opened)),
     isOk ? undefined : problemList(opened.problems),
     ...(opened.kind === "record" ? ofRecord(opened, naming, timeZone) : []),
     ...(opened.kind === "statement" ? ofStatement(opened, naming, timeZone) : []),
@@ -37,18 +39,18 @@ export function verdictView({ file, opened, naming, timeZone, place }: VerdictOp
 }
 
 const headings: { readonly [Kind in Opened["kind"]]: (isOk: boolean) => string } = {
-  record: (isOk) => (isOk ? "All of it adds up" : "Not all of it adds up"),
-  statement: (isOk) => (isOk ? "It holds" : "It does not hold"),
-  nothing: () => "This can’t be relied on",
+  record: (isOk) => (isOk ? t`All of it adds up` : t`Not all of it adds up`),
+  statement: (isOk) => (isOk ? t`It holds` : t`It does not hold`),
+  nothing: () => t`This can’t be relied on`,
 };
 
 function summary({ kind, problems }: Opened): string {
-  if (kind === "nothing") return "Nothing of this file counts.";
+  if (kind === "nothing") return t`Nothing of this file counts.`;
   if (problems.length > 0)
-    return `${counted(problems.length, "thing is", "things are")} wrong with it. Below stands each part with what it is worth by itself.`;
+    return t`${counted(problems.length, "thing is", "things are")} wrong with it. Below stands each part with what it is worth by itself.`;
   return kind === "record"
-    ? "The file is as its owner saved it. Every signature in it is right, and whatever can be marked again comes to what it claims."
-    : "The signature is right, and the mentor may sign it. What it rests on lies in the trainee’s record, which was not given: to have that looked at too, choose the record.";
+    ? t`The file is as its owner saved it. Every signature in it is right, and whatever can be marked again comes to what it claims.`
+    : t`The signature is right, and the mentor may sign it. What it rests on lies in the trainee’s record, which was not given: to have that looked at too, choose the record.`;
 }
 
 function ofRecord({ overview, written }: OpenedRecord, naming: Naming, timeZone: string) {
@@ -56,18 +58,18 @@ function ofRecord({ overview, written }: OpenedRecord, naming: Naming, timeZone:
   const signed = statementsView(judgedIn(overview), naming, timeZone);
   const evidence = evidenceView(overview, naming);
   return [
-    element("h3", {}, "Whose it is"),
+    element("h3", {}, t`Whose it is`),
     facts([
-      ["Name", `${record.name} (as they want to be called; the key counts)`],
-      ["Key", record.owner],
-      ["Saved", written === undefined ? undefined : naming.day(written.slice(0, 10))],
-      ["Holds", counted(record.events.length, "entry", "entries")],
-      ["Looked at", naming.day(situation.on)],
+      [t`Name`, t`${record.name} (as they want to be called; the key counts)`],
+      [t`Key`, record.owner],
+      [t`Saved`, written === undefined ? undefined : naming.day(written.slice(0, 10))],
+      [t`Holds`, counted(record.events.length, "entry", "entries")],
+      [t`Looked at`, naming.day(situation.on)],
     ]),
-    element("h3", {}, "What mentors have signed"),
-    signed ?? element("p", {}, "Nothing yet."),
-    element("h3", {}, "What they did by themselves"),
-    evidence ?? element("p", {}, "Nothing yet."),
+    element("h3", {}, t`What mentors have signed`),
+    signed ?? element("p", {}, t`Nothing yet.`),
+    element("h3", {}, t`What they did by themselves`),
+    evidence ?? element("p", {}, t`Nothing yet.`),
   ];
 }
 
@@ -75,20 +77,20 @@ function ofStatement({ signed, on, problems }: OpenedStatement, naming: Naming, 
   const { statement, until, day } = signed;
   const last = until === undefined ? undefined : naming.day(lastDay(until, timeZone));
   return [
-    element("h3", {}, "What it says"),
+    element("h3", {}, t`What it says`),
     facts([
-      ["For", `${statement.subjectName}, key ${shortKey(statement.subject)}`],
-      ["What", saysWhat(statement)],
-      ["Of", onWhat(statement)],
-      ["Signed by", statement.issuerName],
-      ["Signed on", naming.day(day)],
-      ["Holds until", last ?? "it is withdrawn"],
-      ["Looked at", `${naming.day(on)}: ${problems.length === 0 ? "it holds" : "it does not hold"}`],
-      ["Rests on", restsOn(statement)],
-      ["Words", statement.kind === "new-key" ? undefined : statement.words || undefined],
-      ["Key of the mentor", statement.issuer],
-      ["Key of the trainee", statement.subject],
-      ["Digest", signed.digest],
+      [t`For`, t`${statement.subjectName}, key ${shortKey(statement.subject)}`],
+      [t`What`, saysWhat(statement)],
+      [t`Of`, onWhat(statement)],
+      [t`Signed by`, statement.issuerName],
+      [t`Signed on`, naming.day(day)],
+      [t`Holds until`, last ?? t`it is withdrawn`],
+      [t`Looked at`, `${naming.day(on)}: ${problems.length === 0 ? t`it holds` : t`it does not hold`}`],
+      [t`Rests on`, restsOn(statement)],
+      [t`Words`, statement.kind === "new-key" ? undefined : statement.words || undefined],
+      [t`Key of the mentor`, statement.issuer],
+      [t`Key of the trainee`, statement.subject],
+      [t`Digest`, signed.digest],
     ]),
   ];
 }

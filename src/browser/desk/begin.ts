@@ -1,4 +1,5 @@
 /** What the pages of the desk begin with: the programme's data, and what the browser has kept. */
+import { t } from "../../engine/words.ts";
 import type { RecordPageData } from "../../model/page-data.ts";
 import { pageData, scriptIsHere } from "../page/data.ts";
 import { element } from "../page/element.ts";
@@ -31,7 +32,7 @@ export async function beginDesk(
     });
     scriptIsHere();
   } catch (error) {
-    const words = "The page could not be filled in: its data have not come. Load it anew.";
+    const words = t`The page could not be filled in: its data have not come. Load it anew.`;
     place.append(element("p", { class: "warning", role: "alert" }, words));
     throw error;
   }

@@ -1,4 +1,5 @@
 /** "Mentor's desk" as a whole. */
+import { t } from "../../engine/words.ts";
 import { askTwice } from "../page/ask-twice.ts";
 import { button, element, goTo } from "../page/element.ts";
 import { counted } from "../page/words.ts";
@@ -35,7 +36,7 @@ export class DeskPage {
     return element(
       "section",
       { class: "group", "aria-labelledby": "s_files" },
-      element("h2", { id: "s_files" }, "Trainees"),
+      element("h2", { id: "s_files" }, t`Trainees`),
       filesBox("desk-file", (files) => void this.#take(files)),
       this.#said,
       this.#list,
@@ -58,7 +59,7 @@ export class DeskPage {
   }
 
   #sayMissing(owner: string): void {
-    const words = `The file of the key ${shortKey(owner)} is not on this desk. Open it first.`;
+    const words = t`The file of the key ${shortKey(owner)} is not on this desk. Open it first.`;
     this.#said.replaceChildren(element("p", {}, words));
     goTo(this.#said);
   }
@@ -81,16 +82,16 @@ export class DeskPage {
   #drawList(): void {
     const trainees = this.#desk.trainees();
     if (trainees.length === 0) {
-      this.#list.replaceChildren(element("p", {}, "No file is on the desk."));
+      this.#list.replaceChildren(element("p", {}, t`No file is on the desk.`));
       return;
     }
     this.#list.replaceChildren(
       element("ul", { class: "desk-list" }, ...trainees.map((each) => this.#item(each))),
       askTwice({
-        text: "Clear the desk",
+        text: t`Clear the desk`,
         loss: () => this.#loss(),
-        yes: "Clear it",
-        no: "Leave it",
+        yes: t`Clear it`,
+        no: t`Leave it`,
         act: () => void this.#clear(),
       }),
     );
@@ -103,11 +104,11 @@ export class DeskPage {
       "li",
       {},
       button(name, () => this.#open(owner)),
-      element("span", { class: "small" }, `key ${shortKey(owner)}`),
+      element("span", { class: "small" }, t`key ${shortKey(owner)}`),
       trainee.problems.length === 0
         ? undefined
-        : element("span", { class: "warning" }, "does not all add up"),
-      open === 0 ? undefined : element("span", {}, `${counted(open, "statement")} to hand back`),
+        : element("span", { class: "warning" }, t`does not all add up`),
+      open === 0 ? undefined : element("span", {}, t`${counted(open, "statement")} to hand back`),
     );
   }
 
@@ -119,8 +120,8 @@ export class DeskPage {
     const lost =
       open === 0
         ? ""
-        : ` ${counted(open, "statement")} that you have signed and not handed back would be lost.`;
-    return `The trainees’ files are taken off this device; they have their own.${lost} Your key stays.`;
+        : t` ${counted(open, "statement")} that you have signed and not handed back would be lost.`;
+    return t`The trainees’ files are taken off this device; they have their own.${lost} Your key stays.`;
   }
 
   async #clear(): Promise<void> {

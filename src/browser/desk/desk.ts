@@ -1,4 +1,5 @@
 /** A mentor's desk without its page: the key, the trainees whose files lie on it, and what is signed for them. */
+
 import { type BeforeSigning, beforeSigning, mayBeSigned } from "../../engine/competency/before-signing.ts";
 import { signStatement, statusListId } from "../../engine/competency/credential.ts";
 import { makeEvent } from "../../engine/competency/events.ts";
@@ -9,6 +10,7 @@ import type { Occasion } from "../../engine/competency/new-statement.ts";
 import type { RecordProblem } from "../../engine/competency/problems.ts";
 import type { Statement } from "../../engine/competency/sign-off.ts";
 import { placesIn } from "../../engine/competency/status-bits.ts";
+import { t } from "../../engine/words.ts";
 import { type OpenOptions, openFile, overviewNow } from "../opened/open-file.ts";
 import { judgedIn } from "../opened/statements-view.ts";
 import type { Overview } from "../record/overview.ts";
@@ -186,6 +188,5 @@ function newUuid(): string {
 
 const noRecord: RecordProblem = {
   code: "schema",
-  message:
-    "This is one signed statement, not a record; expected the trainee’s file, which ends in .record.json. To see whether a statement holds, use Check a sign-off.",
+  message: t`This is one signed statement, not a record; expected the trainee’s file, which ends in .record.json. To see whether a statement holds, use Check a sign-off.`,
 };

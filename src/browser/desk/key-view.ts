@@ -3,6 +3,7 @@
 import type { Cipher } from "../../engine/competency/key-cipher.ts";
 import { shortestPassphrase } from "../../engine/competency/key-file.ts";
 import type { Mentor } from "../../engine/competency/rules.ts";
+import { t } from "../../engine/words.ts";
 import { askTwice } from "../page/ask-twice.ts";
 import { button, element } from "../page/element.ts";
 import { saveFile } from "../page/save-file.ts";
@@ -28,7 +29,7 @@ export class KeyView {
 
   constructor(options: KeyViewOptions) {
     this.#options = options;
-    this.element.append(element("h2", { id: "s_key" }, "Your key"), this.#body, this.#said);
+    this.element.append(element("h2", { id: "s_key" }, t`Your key`), this.#body, this.#said);
     this.draw();
   }
 
@@ -44,8 +45,8 @@ export class KeyView {
   #with({ did, isKept }: NonNullable<Desk["key"]>): HTMLElement[] {
     const rows = this.#options.desk.options.programme.rules.mentors.filter(({ key }) => key === did);
     const kept = isKept
-      ? "It is kept in this browser, on this device. Pages of this address can sign with it; nobody can read it out. Lock the device when you go."
-      : "It is held as long as this page is open.";
+      ? t`It is kept in this browser, on this device. Pages of this address can sign with it; nobody can read it out. Lock the device when you go.`
+      : t`It is held as long as this page is open.`;
     return [
       element("p", {}, rows.length === 0 ? unlisted : listed(rows)),
       element("p", {}, element("code", { class: "did" }, did)),
@@ -53,15 +54,15 @@ export class KeyView {
       element(
         "div",
         { class: "actions" },
-        button("Copy the key’s name", () => void this.#copy(did)),
+        button(t`Copy the key’s name`, () => void this.#copy(did)),
         askTwice({
-          text: "Forget the key",
+          text: t`Forget the key`,
           loss: () =>
             isKept
-              ? "A key that was made here is in no other place: once it is forgotten nobody can sign with it again, nor renew its list of withdrawals. What it has signed stays good while that list is in date."
+              ? t`A key that was made here is in no other place: once it is forgotten nobody can sign with it again, nor renew its list of withdrawals. What it has signed stays good while that list is in date.`
               : undefined,
-          yes: "Forget it",
-          no: "Keep it",
+          yes: t`Forget it`,
+          no: t`Keep it`,
           act: () => void this.#forget(),
         }),
       ),
@@ -74,7 +75,9 @@ export class KeyView {
       () => false,
     );
     this.#say(
-      copied === true ? "Copied." : "The browser does not let the page copy it. Mark it and copy it by hand.",
+      copied === true
+        ? t`Copied.`
+        : t`The browser does not let the page copy it. Mark it and copy it by hand.`,
     );
   }
 
@@ -82,7 +85,7 @@ export class KeyView {
     const { desk } = this.#options;
     await desk.shelf.remove("key", "mine");
     desk.key = undefined;
-    this.#done("Forgotten. This browser signs nothing any more.");
+    this.#done(t`Forgotten. This browser signs nothing any more.`);
   }
 
   #done(words: string): void {
@@ -99,7 +102,7 @@ export class KeyView {
       element(
         "div",
         { class: "actions" },
-        button("Make a key in this browser", () => void this.#make(), { class: "is-main" }),
+        button(t`Make a key in this browser`, () => void this.#make(), { class: "is-main" }),
       ),
       element("div", { class: "key-forms" }, this.#openForm(cipher), this.#fileForm(cipher)),
     ];
@@ -113,19 +116,19 @@ export class KeyView {
     await desk.shelf.put("key", "mine", made);
     await navigator.storage?.persist?.().catch(() => false);
     desk.key = signerOf(made);
-    this.#done("Made. Hand its name to the coordinator, who lists it in programme.yaml.");
+    this.#done(t`Made. Hand its name to the coordinator, who lists it in programme.yaml.`);
   }
 
   #openForm(cipher: Cipher): HTMLElement {
     const file = element("input", { type: "file", id: "key-file", accept: ".json,application/json" });
-    const passphrase = lineField("key-passphrase", "Its passphrase", {
+    const passphrase = lineField("key-passphrase", t`Its passphrase`, {
       type: "password",
-      autocomplete: "off",
+      autocomplete: t`off`,
     });
-    const keep = tickBox("key-keep", "keep it in this browser, so that it signs without the passphrase");
+    const keep = tickBox("key-keep", t`keep it in this browser, so that it signs without the passphrase`);
     const open = async () => {
       const [chosen] = file.files ?? [];
-      if (chosen === undefined) return this.#say("Choose the key file first; it ends in .key.json.");
+      if (chosen === undefined) return this.#say(t`Choose the key file first; it ends in .key.json.`);
       const opened = await openKeyFile(
         await chosen.slice(0, largestKeyFile).text(),
         passphrase.input.value,
@@ -137,14 +140,14 @@ export class KeyView {
     return element(
       "div",
       { class: "key-form" },
-      element("h3", {}, "A key from a file"),
+      element("h3", {}, t`A key from a file`),
       form(
         () => void open(),
-        element("label", { for: "key-file" }, "Key file"),
+        element("label", { for: "key-file" }, t`Key file`),
         file,
         passphrase.element,
         keep.element,
-        element("button", { type: "submit" }, "Use this key"),
+        element("button", { type: "submit" }, t`Use this key`),
       ),
     );
   }
@@ -154,20 +157,20 @@ export class KeyView {
     const kept = isToKeep && desk.shelf.isKept ? await keyOfSecret(secret) : undefined;
     if (kept !== undefined) await desk.shelf.put("key", "mine", kept);
     desk.key = kept === undefined ? signerWith(secret) : signerOf(kept);
-    const words = isToKeep && kept === undefined ? "The browser can’t keep it; it" : "It";
+    const words = isToKeep && kept === undefined ? t`The browser can’t keep it; it` : t`It`;
     this.#done(
       kept === undefined
-        ? `${words} signs until you leave this page.`
-        : "It is kept in this browser from now on.",
+        ? t`${words} signs until you leave this page.`
+        : t`It is kept in this browser from now on.`,
     );
   }
 
   #fileForm(cipher: Cipher): HTMLElement {
-    const first = lineField("key-new", `Passphrase, ${shortestPassphrase} letters or more`, {
+    const first = lineField("key-new", t`Passphrase, ${shortestPassphrase} letters or more`, {
       type: "password",
       autocomplete: "new-password",
     });
-    const second = lineField("key-again", "The same once more", {
+    const second = lineField("key-again", t`The same once more`, {
       type: "password",
       autocomplete: "new-password",
     });
@@ -175,46 +178,41 @@ export class KeyView {
       const length = [...first.input.value].length;
       if (length < shortestPassphrase)
         return this.#say(
-          `The passphrase has ${length} letters; take ${shortestPassphrase} or more, such as four words.`,
+          t`The passphrase has ${length} letters; take ${shortestPassphrase} or more, such as four words.`,
         );
       if (first.input.value !== second.input.value)
-        return this.#say("The two passphrases are not the same. Write them again.");
+        return this.#say(t`The two passphrases are not the same. Write them again.`);
       const { secret, text } = await newKeyFile(first.input.value, cipher);
       saveFile("mentor.key.json", text);
       this.#options.desk.key = signerWith(secret);
       this.#done(
-        "Made, and saved as mentor.key.json where this browser puts downloads. Keep that file: without it and its passphrase nobody can sign with the key again.",
+        t`Made, and saved as mentor.key.json where this browser puts downloads. Keep that file: without it and its passphrase nobody can sign with the key again.`,
       );
     };
     return element(
       "div",
       { class: "key-form" },
-      element("h3", {}, "A new key in a file"),
+      element("h3", {}, t`A new key in a file`),
       form(
         () => void make(),
         first.element,
         second.element,
-        element("button", { type: "submit" }, "Make a key file"),
+        element("button", { type: "submit" }, t`Make a key file`),
       ),
     );
   }
 }
 
 const listed = (rows: readonly Mentor[]): string =>
-  `The programme lists it as that of ${rows[0]!.name}, who may sign ${rows
+  t`The programme lists it as that of ${rows[0]!.name}, who may sign ${rows
     .map(
       ({ maySign, highestLevel, from, to }) =>
-        `${maySign === "all" ? "every module" : maySign.join(", ") || "nothing"} up to “${highestLevel}”, from ${from}${to === undefined ? "" : ` to ${to}`}`,
+        t`${maySign === "all" ? t`every module` : maySign.join(", ") || "nothing"} up to “${highestLevel}”, from ${from}${to === undefined ? "" : t` to ${to}`}`,
     )
     .join("; and ")}.`;
 
-const unlisted =
-  "The programme does not list this key yet, so that nothing signed with it counts. Hand its name to the coordinator, who puts it into programme.yaml under mentors and builds the site anew:";
-const about =
-  "With a key you sign; its name goes into the programme’s list of mentors. One that is made in this browser can’t be taken out of it, and needs no passphrase. One in a file goes with you to other devices, locked with a passphrase; benchwright key new makes the same kind of file.";
-const noCrypto =
-  "Nothing can be signed at this address: over plain http browsers keep their cryptography from pages. You can look at files here and fill in the evening sheet. To sign, open the site by https, on localhost, or from a disk.";
-const noEd25519 =
-  "This browser has no Ed25519 of its own, so that it can’t keep a key safe. Make one in a file, below, or use a newer browser.";
-const noStorage =
-  "This browser lets the page keep nothing, and a key that is gone tomorrow is of no use. Make one in a file, below.";
+const unlisted = t`The programme does not list this key yet, so that nothing signed with it counts. Hand its name to the coordinator, who puts it into programme.yaml under mentors and builds the site anew:`;
+const about = t`With a key you sign; its name goes into the programme’s list of mentors. One that is made in this browser can’t be taken out of it, and needs no passphrase. One in a file goes with you to other devices, locked with a passphrase; benchwright key new makes the same kind of file.`;
+const noCrypto = t`Nothing can be signed at this address: over plain http browsers keep their cryptography from pages. You can look at files here and fill in the evening sheet. To sign, open the site by https, on localhost, or from a disk.`;
+const noEd25519 = t`This browser has no Ed25519 of its own, so that it can’t keep a key safe. Make one in a file, below, or use a newer browser.`;
+const noStorage = t`This browser lets the page keep nothing, and a key that is gone tomorrow is of no use. Make one in a file, below.`;

@@ -2,6 +2,7 @@
 
 import type { Seen } from "../../engine/competency/new-statement.ts";
 import type { ReleaseCard } from "../../engine/competency/release.ts";
+import { t } from "../../engine/words.ts";
 import { element } from "../page/element.ts";
 import { form, radios, tickBox, wordsField } from "./fields.ts";
 import { outcomeChoices, wordsWanted } from "./outcome-words.ts";
@@ -20,13 +21,13 @@ export function observationForm({ card, say, sign }: ObservationFormOptions): HT
     text: asLeftText(check),
     box: tickBox(`left-${at}`, asLeftText(check)),
   }));
-  const outcome = radios("outcome", "How it ended", outcomeChoices);
-  const words = wordsField("observation-words", "In words");
+  const outcome = radios("outcome", t`How it ended`, outcomeChoices);
+  const words = wordsField("observation-words", t`In words`);
   const send = () => {
     const ended = outcome.value();
     const seen = phases.filter(({ isWatched }) => isWatched());
-    if (ended === undefined) return say("Choose first how it ended.");
-    if (seen.length === 0) return say("Choose first which phases you have watched.");
+    if (ended === undefined) return say(t`Choose first how it ended.`);
+    if (seen.length === 0) return say(t`Choose first which phases you have watched.`);
     const wanted = wordsWanted(ended, words.input.value);
     if (wanted !== undefined) return say(wanted);
     sign({
@@ -48,23 +49,23 @@ export function observationForm({ card, say, sign }: ObservationFormOptions): HT
           element(
             "fieldset",
             { class: "choices" },
-            element("legend", {}, "As left"),
+            element("legend", {}, t`As left`),
             ...left.map(({ box }) => box.element),
           ),
         ]),
     outcome.element,
     words.element,
-    element("p", { class: "actions" }, element("button", { type: "submit" }, "Sign this observation")),
+    element("p", { class: "actions" }, element("button", { type: "submit" }, t`Sign this observation`)),
   );
 }
 
 function phaseFields({ id, title, checks }: SheetPhase, hasPhases: boolean) {
-  const watched = tickBox(`phase-${id}`, element("strong", {}, `I have watched “${title}”`));
+  const watched = tickBox(`phase-${id}`, element("strong", {}, t`I have watched “${title}”`));
   const boxes = checks.map((each) => ({
     step: each.step,
     box: tickBox(
       `step-${each.step}`,
-      each.isCritical ? element("strong", {}, "critical: ") : "",
+      each.isCritical ? element("strong", {}, t`critical: `) : "",
       each.check === undefined ? each.title : `${each.title}: ${each.check}`,
     ),
   }));

@@ -1,6 +1,8 @@
 /** Why something is not signed, as the engine says it; or what is to be known although it may be. */
+
 import { type BeforeSigning, mayBeSigned } from "../../engine/competency/before-signing.ts";
 import type { ReleaseCard } from "../../engine/competency/release.ts";
+import { t } from "../../engine/words.ts";
 import { problemList } from "../opened/problem-list.ts";
 import { element } from "../page/element.ts";
 import { type Naming, nextWords } from "../record/next-words.ts";
@@ -16,19 +18,19 @@ export function refusalView(
   return element(
     "div",
     { class: "refusal" },
-    element("p", { class: "warning" }, "Nothing was signed. What stands in the way:"),
+    element("p", { class: "warning" }, t`Nothing was signed. What stands in the way:`),
     before.refusals.length === 0 ? undefined : problemList(before.refusals),
     missing.length === 0
       ? undefined
       : element(
           "ul",
           { class: "problems" },
-          ...missing.map((text) => element("li", {}, `For the trainee to do: ${text}.`)),
+          ...missing.map((text) => element("li", {}, t`For the trainee to do: ${text}.`)),
         ),
   );
 }
 
 export function remarksView({ remarks }: BeforeSigning): HTMLElement | undefined {
   if (remarks.length === 0) return undefined;
-  return element("div", {}, element("p", {}, "Signed. To be known:"), problemList(remarks));
+  return element("div", {}, element("p", {}, t`Signed. To be known:`), problemList(remarks));
 }

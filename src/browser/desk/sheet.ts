@@ -1,5 +1,7 @@
 /** What an observation sheet asks a mentor to look at, from the module itself. */
+
 import type { ReleaseCard } from "../../engine/competency/release.ts";
+import { t } from "../../engine/words.ts";
 
 export interface SheetCheck {
   readonly step: string;
@@ -37,7 +39,7 @@ const toCheck = ({ id, title, check, critical }: ReleaseCard["steps"][number]): 
 
 /** As-left checks have no step: what was seen of them goes into the words. */
 export function withAsLeft(words: string, seen: readonly string[]): string {
-  const left = seen.length === 0 ? "" : `As left, seen: ${seen.join("; ")}.`;
+  const left = seen.length === 0 ? "" : t`As left, seen: ${seen.join("; ")}.`;
   return [words.trim(), left].filter((part) => part !== "").join("\n");
 }
 

@@ -1,7 +1,9 @@
 /** A sign-off: its level, words, and the score of a supervised quiz where the site can't mark it. */
+
 import { type Level, levels } from "../../engine/competency/levels.ts";
 import type { Granted } from "../../engine/competency/new-statement.ts";
 import type { ReleaseCard } from "../../engine/competency/release.ts";
+import { t } from "../../engine/words.ts";
 import { element } from "../page/element.ts";
 import { type Choice, form, lineField, radios, wordsField } from "./fields.ts";
 
@@ -16,23 +18,23 @@ export interface SignOffFormOptions {
 const choices: readonly Choice<Level>[] = levels.map((value) => ({ value, text: texts(value) }));
 
 function texts(level: Level): string {
-  if (level === "under eye") return "under eye: may do it while a mentor looks on";
-  return level === "alone" ? "alone: may do it alone" : "may teach: may do it alone, and teach it";
+  if (level === "under eye") return t`under eye: may do it while a mentor looks on`;
+  return level === "alone" ? t`alone: may do it alone` : t`may teach: may do it alone, and teach it`;
 }
 
 export function signOffForm({ card, asksScore, say, sign }: SignOffFormOptions): HTMLFormElement {
-  const level = radios("level", "What they may do", choices);
-  const words = wordsField("sign-off-words", "In words, where there is something to say");
-  const score = lineField("sign-off-score", "Quiz, as marked with score, in percent", {
+  const level = radios("level", t`What they may do`, choices);
+  const words = wordsField("sign-off-words", t`In words, where there is something to say`);
+  const score = lineField("sign-off-score", t`Quiz, as marked with score, in percent`, {
     inputmode: "decimal",
   });
   const send = () => {
     const chosen = level.value();
-    if (chosen === undefined) return say("Choose first what they may do.");
+    if (chosen === undefined) return say(t`Choose first what they may do.`);
     const percent = asksScore ? percentIn(score.input.value) : undefined;
     if (percent === "unreadable")
       return say(
-        `“${score.input.value}” is no figure from 0 to 100; write the percent that score has printed, such as 85.`,
+        t`“${score.input.value}” is no figure from 0 to 100; write the percent that score has printed, such as 85.`,
       );
     sign({ level: chosen, words: words.input.value.trim(), marked: percent });
   };
@@ -42,7 +44,7 @@ export function signOffForm({ card, asksScore, say, sign }: SignOffFormOptions):
     level.element,
     ...(asksScore ? [score.element] : []),
     words.element,
-    element("p", { class: "actions" }, element("button", { type: "submit" }, "Sign this sign-off")),
+    element("p", { class: "actions" }, element("button", { type: "submit" }, t`Sign this sign-off`)),
   );
 }
 
@@ -57,9 +59,9 @@ function percentIn(text: string): number | undefined | "unreadable" {
 /** What nothing computes: the mentor makes sure of it. */
 function madeSure({ rules }: ReleaseCard): string {
   const things = [
-    ...(rules.minimumAge === undefined ? [] : [`that they are at least ${rules.minimumAge} years old`]),
-    ...(rules.induction === undefined ? [] : [`of the induction: ${rules.induction}`]),
-    "that the person before you is the one whose key it is",
+    ...(rules.minimumAge === undefined ? [] : [t`that they are at least ${rules.minimumAge} years old`]),
+    ...(rules.induction === undefined ? [] : [t`of the induction: ${rules.induction}`]),
+    t`that the person before you is the one whose key it is`,
   ];
-  return `With your signature you say that you have made sure ${things.join("; ")}.`;
+  return t`With your signature you say that you have made sure ${things.join("; ")}.`;
 }

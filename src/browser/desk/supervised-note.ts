@@ -1,6 +1,8 @@
 /** Sittings that a mentor marks elsewhere: the site does not have the key of a supervised quiz. */
+
 import type { QuizEvent } from "../../engine/competency/event.ts";
 import type { ReleaseCard } from "../../engine/competency/release.ts";
+import { t } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
 import { saveFile } from "../page/save-file.ts";
 import type { Overview } from "../record/overview.ts";
@@ -23,12 +25,12 @@ export function supervisedNote({ assessed }: Overview, card: ReleaseCard): HTMLE
     element(
       "p",
       {},
-      `The sitting was supervised and can’t be marked here: the site does not have the key of that quiz. Save the answers, and where the programme’s content is, run benchwright score --quiz modules/${card.module}/quiz.yaml --answers ${file}. Make sure that it was the paper you gave out (${last.seed}), and write the percent that it prints into the sign-off below.`,
+      t`The sitting was supervised and can’t be marked here: the site does not have the key of that quiz. Save the answers, and where the programme’s content is, run benchwright score --quiz modules/${card.module}/quiz.yaml --answers ${file}. Make sure that it was the paper you gave out (${last.seed}), and write the percent that it prints into the sign-off below.`,
     ),
     element(
       "div",
       { class: "actions" },
-      button("Save the answers for score", () => saveFile(file, answersText(last))),
+      button(t`Save the answers for score`, () => saveFile(file, answersText(last))),
     ),
   ];
 }

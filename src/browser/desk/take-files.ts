@@ -1,4 +1,5 @@
 /** Trainees' files, chosen or dropped, taken onto the desk. */
+import { t } from "../../engine/words.ts";
 import { fileField, takeDropped } from "../opened/file-field.ts";
 import { textOf } from "../opened/given-file.ts";
 import { problemList } from "../opened/problem-list.ts";
@@ -7,7 +8,7 @@ import type { Desk } from "./desk.ts";
 
 /** The box in which files are chosen, or onto which they are dropped. */
 export function filesBox(id: string, take: (files: readonly File[]) => void): HTMLElement {
-  const field = fileField({ id, label: "Open trainees’ files", several: true, take });
+  const field = fileField({ id, label: t`Open trainees’ files`, several: true, take });
   const box = element("div", { class: "desk-files" }, element("div", { class: "actions" }, field));
   takeDropped(box, take);
   return box;
@@ -29,7 +30,7 @@ export async function takeFiles(desk: Desk, files: readonly File[]): Promise<Tak
     if (taken.ok) last = taken.owner;
     else
       told.push(
-        element("p", { class: "warning" }, `${file.name} was not taken:`),
+        element("p", { class: "warning" }, t`${file.name} was not taken:`),
         problemList(taken.problems),
       );
   }

@@ -1,9 +1,11 @@
 /** One trainee on the desk: what their file is worth, how they stand with a module, and what to sign for them. */
+
 import { noFacts, revisionKey } from "../../engine/competency/facts.ts";
 import type { Occasion } from "../../engine/competency/new-statement.ts";
 import { newKeyStatement, newObservation, newSignOff } from "../../engine/competency/new-statement.ts";
 import type { ReleaseCard } from "../../engine/competency/release.ts";
 import type { Statement } from "../../engine/competency/sign-off.ts";
+import { t } from "../../engine/words.ts";
 import { evidenceView } from "../opened/evidence-view.ts";
 import { problemList } from "../opened/problem-list.ts";
 import { judgedIn, statementsView } from "../opened/statements-view.ts";
@@ -76,16 +78,16 @@ export class TraineeView {
       "div",
       {},
       facts([
-        ["Key", overview.record.owner],
-        ["Looked at", day(overview.situation.on)],
-        ["Holds", counted(overview.record.events.length, "entry", "entries")],
+        [t`Key`, overview.record.owner],
+        [t`Looked at`, day(overview.situation.on)],
+        [t`Holds`, counted(overview.record.events.length, "entry", "entries")],
       ]),
       problems.length === 0
-        ? element("p", {}, "All of the file adds up.")
+        ? element("p", {}, t`All of the file adds up.`)
         : element(
             "div",
             {},
-            element("p", { class: "warning" }, "Not all of the file adds up:"),
+            element("p", { class: "warning" }, t`Not all of the file adds up:`),
             problemList(problems),
           ),
     );
@@ -107,7 +109,7 @@ export class TraineeView {
       this.#said.replaceChildren();
       this.#drawModule();
     });
-    return element("p", { class: "field" }, element("label", { for: "desk-module" }, "Module"), select);
+    return element("p", { class: "field" }, element("label", { for: "desk-module" }, t`Module`), select);
   }
 
   #drawModule(): void {
@@ -122,27 +124,27 @@ export class TraineeView {
     const { passed } = overview.assessed.gathered.of.get(revisionKey(card)) ?? noFacts;
     const say = (words: string): void => this.#say(words);
     this.#body.replaceChildren(
-      element("h3", {}, `${card.title}, revision ${card.revision}`),
+      element("h3", {}, t`${card.title}, revision ${card.revision}`),
       element("p", { class: "standing" }, standingSentence(state, card, naming.day)),
       ...(missing.length === 0
         ? []
-        : [element("p", {}, "Still missing before they may work alone:"), element("ul", {}, ...missing)]),
-      element("h4", {}, "Evidence, marked again"),
-      evidenceView(overview, naming, card.module) ?? element("p", {}, "None on this module."),
+        : [element("p", {}, t`Still missing before they may work alone:`), element("ul", {}, ...missing)]),
+      element("h4", {}, t`Evidence, marked again`),
+      evidenceView(overview, naming, card.module) ?? element("p", {}, t`None on this module.`),
       ...supervisedNote(overview, card),
-      element("h4", {}, "Signed so far"),
+      element("h4", {}, t`Signed so far`),
       statementsView(here, naming, overview.situation.rules.timeZone) ??
-        element("p", {}, "Nothing on this module."),
+        element("p", {}, t`Nothing on this module.`),
       ...(this.#options.desk.key === undefined
-        ? [element("p", { class: "warning" }, "To sign, make or load a key first, above.")]
+        ? [element("p", { class: "warning" }, t`To sign, make or load a key first, above.`)]
         : [
-            element("h4", {}, "Observation"),
+            element("h4", {}, t`Observation`),
             observationForm({
               card,
               say,
               sign: (seen) => void this.#sign((when) => newObservation(when, overview, card, seen)),
             }),
-            element("h4", {}, "Sign-off"),
+            element("h4", {}, t`Sign-off`),
             signOffForm({
               ...{ card, say, asksScore: card.quiz?.supervised === true && passed === undefined },
               sign: (granted) => void this.#sign((when) => newSignOff(when, overview, card, granted)),
@@ -152,7 +154,7 @@ export class TraineeView {
   }
 
   async #signNewKey(oldKey: string): Promise<void> {
-    if (this.#options.desk.key === undefined) return this.#say("To sign, make or load a key first, above.");
+    if (this.#options.desk.key === undefined) return this.#say(t`To sign, make or load a key first, above.`);
     await this.#sign((when) => newKeyStatement(when, this.#trainee.overview, oldKey));
   }
 
@@ -170,31 +172,31 @@ export class TraineeView {
       await desk.sign(statement, this.#trainee);
     } catch (error) {
       return this.#say(
-        `Nothing was signed: ${error instanceof Error ? error.message : "the browser refused"}.`,
+        t`Nothing was signed: ${error instanceof Error ? error.message : t`the browser refused`}.`,
       );
     }
     this.draw();
     changed();
     this.#show(
-      remarksView(before) ?? element("p", {}, "Signed. Hand the file back, below, when you are done."),
+      remarksView(before) ?? element("p", {}, t`Signed. Hand the file back, below, when you are done.`),
     );
   }
 
   #handBack(): HTMLElement[] {
     const open = openFor(this.#trainee);
     if (open.length === 0) return [];
-    const handed = open.every(({ isHanded }) => isHanded) ? " It was saved before." : "";
+    const handed = open.every(({ isHanded }) => isHanded) ? t` It was saved before.` : "";
     return [
-      element("h3", {}, "To hand back"),
+      element("h3", {}, t`To hand back`),
       element(
         "p",
         {},
-        `${counted(open.length, "statement")} signed here that the file does not have.${handed} The trainee adds it on My record, by “Add a file to it”.`,
+        t`${counted(open.length, "statement")} signed here that the file does not have.${handed} The trainee adds it on My record, by “Add a file to it”.`,
       ),
       element(
         "div",
         { class: "actions" },
-        button("Save what was signed", () => void this.#save(), { class: "is-main" }),
+        button(t`Save what was signed`, () => void this.#save(), { class: "is-main" }),
       ),
     ];
   }
@@ -205,7 +207,7 @@ export class TraineeView {
     const file = signedFileName(name, desk.options.now());
     saveFile(file, await desk.handBack(owner));
     this.draw();
-    this.#say(`Saved as ${file}. Hand it to ${name}.`);
+    this.#say(t`Saved as ${file}. Hand it to ${name}.`);
   }
 
   #say(words: string): void {

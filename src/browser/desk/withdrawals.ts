@@ -1,4 +1,5 @@
 /** The list of what a mentor has withdrawn, signed anew by a key that lives in the browser. */
+
 import { addMonths, dayOf, endOfDay } from "../../engine/competency/calendar.ts";
 import { statusListId } from "../../engine/competency/credential.ts";
 import { isList } from "../../engine/competency/fields.ts";
@@ -15,6 +16,7 @@ import {
   type StatusList,
 } from "../../engine/competency/status-list.ts";
 import { readJson } from "../../engine/competency/strict-json.ts";
+import { t } from "../../engine/words.ts";
 import { gunzip } from "../record/gunzip.ts";
 import type { MentorKey } from "./mentor-key.ts";
 
@@ -35,10 +37,10 @@ export function placesToWithdraw(text: string, key: MentorKey, rules: RecordRule
     if (statement.issuer !== key.did)
       return {
         ok: false,
-        message: `This was signed by another key (${statement.issuer}); only that mentor can withdraw it.`,
+        message: t`This was signed by another key (${statement.issuer}); only that mentor can withdraw it.`,
       };
     places.push(statement.statusIndex);
-    what.push(`${statement.kind} for ${statement.subjectName}, ${read.signed.day}`);
+    what.push(t`${statement.kind} for ${statement.subjectName}, ${read.signed.day}`);
   }
   return { ok: true, places, what };
 }

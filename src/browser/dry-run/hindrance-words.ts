@@ -1,8 +1,10 @@
 /** What stands in the way of a step, as a mentor beside the machine would say it: a row for each kind of fault. */
+
 import type { FastenerAct } from "../../engine/procedure/fastener-acts.ts";
 import type { Fault, FaultKind } from "../../engine/procedure/fault.ts";
 import type { Machine } from "../../engine/procedure/procedure.ts";
 import { type Relations, relationsOf } from "../../engine/procedure/relations.ts";
+import { t } from "../../engine/words.ts";
 import { capital, sentence } from "../page/words.ts";
 
 /** Faults of the end belong to no step. */
@@ -10,38 +12,38 @@ type StepFaultKind = Exclude<FaultKind, `ends-${string}`>;
 type Of<Kind extends FaultKind> = Extract<Fault, { kind: Kind }>;
 
 const rows: { readonly [Kind in StepFaultKind]: (fault: Of<Kind>, relations: Relations) => string } = {
-  "cover-on": ({ cover, target }, { the }) => `${the(cover)} is still on: it covers ${the(target)}`,
-  "cover-off": ({ cover }, { the }) => `${the(cover)} is off, and this is done through it`,
+  "cover-on": ({ cover, target }, { the }) => t`${the(cover)} is still on: it covers ${the(target)}`,
+  "cover-off": ({ cover }, { the }) => t`${the(cover)} is off, and this is done through it`,
   "still-held": ({ part, set, tight, slack }, relations) =>
-    `${relations.the(set)} still ${holds(set, relations)} ${relations.the(part)}: ${counts(tight, slack)}`,
+    t`${relations.the(set)} still ${holds(set, relations)} ${relations.the(part)}: ${counts(tight, slack)}`,
   "in-the-way": ({ part, set, tight, slack }, relations) =>
-    `${relations.the(set)} ${are(set, relations)} in the way of ${relations.the(part)}: ${counts(tight, slack)}`,
-  "part-off": ({ part }, { the }) => `${the(part)} is off already`,
-  "part-on": ({ part }, { the }) => `${the(part)} is still on`,
-  "place-taken": ({ part, by }, { the }) => `${the(by)} is still where ${the(part)} goes`,
+    t`${relations.the(set)} ${are(set, relations)} in the way of ${relations.the(part)}: ${counts(tight, slack)}`,
+  "part-off": ({ part }, { the }) => t`${the(part)} is off already`,
+  "part-on": ({ part }, { the }) => t`${the(part)} is still on`,
+  "place-taken": ({ part, by }, { the }) => t`${the(by)} is still where ${the(part)} goes`,
   "too-many": ({ act, set, there }, relations) => {
     const state = needed[act];
     return there === 0
-      ? `${relations.the(set)} ${are(set, relations)} not ${state}`
-      : `of ${relations.the(set)} only ${there} ${there === 1 ? "is" : "are"} ${state}`;
+      ? t`${relations.the(set)} ${are(set, relations)} not ${state}`
+      : t`of ${relations.the(set)} only ${there} ${there === 1 ? t`is` : t`are`} ${state}`;
   },
   "wrong-state": ({ state, value, needed, part }, { machine, the }) =>
-    `the ${machine.states.get(state)?.name ?? state} is ${value}, and must be ${needed}${part === "" ? "" : ` before ${the(part)} is moved`}`,
+    t`the ${machine.states.get(state)?.name ?? state} is ${value}, and must be ${needed}${part === "" ? "" : t` before ${the(part)} is moved`}`,
 };
 
 /** What fasteners must be for an act. */
 const needed: Readonly<Record<FastenerAct, string>> = {
   slacken: "tight",
   remove: "in",
-  refit: "out",
-  tighten: "in and slack",
+  refit: t`out`,
+  tighten: t`in and slack`,
 };
 
-const are = (set: string, { isPlural }: Relations): string => (isPlural(set) ? "are" : "is");
-const holds = (set: string, { isPlural }: Relations): string => (isPlural(set) ? "hold" : "holds");
+const are = (set: string, { isPlural }: Relations): string => (isPlural(set) ? t`are` : t`is`);
+const holds = (set: string, { isPlural }: Relations): string => (isPlural(set) ? t`hold` : t`holds`);
 
 const counts = (tight: number, slack: number): string =>
-  [tight > 0 ? `${tight} tight` : "", slack > 0 ? `${slack} slack` : ""]
+  [tight > 0 ? t`${tight} tight` : "", slack > 0 ? t`${slack} slack` : ""]
     .filter((part) => part !== "")
     .join(", ");
 
@@ -60,5 +62,5 @@ export function hindranceWords(faults: readonly Fault[], machine: Machine): stri
     words.add(sentence(capital(row(fault, relations))));
   }
   const said = [...words];
-  return said.length > most ? [...said.slice(0, most), `And ${said.length - most} more.`] : said;
+  return said.length > most ? [...said.slice(0, most), t`And ${said.length - most} more.`] : said;
 }

@@ -1,4 +1,5 @@
 /** Why a step can't be done yet: what stands in its way now, and on demand which steps come first. */
+import { t } from "../../engine/words.ts";
 import { element } from "../page/element.ts";
 
 export interface Refusal {
@@ -17,7 +18,7 @@ export function refusalView(refusal: Refusal): HTMLElement {
   return element(
     "div",
     { class: "refusal" },
-    element("strong", {}, "Not yet."),
+    element("strong", {}, t`Not yet.`),
     list(told),
     told === refusal.pairs ? undefined : whatComesFirst(refusal.pairs),
   );
@@ -25,7 +26,7 @@ export function refusalView(refusal: Refusal): HTMLElement {
 
 /** The trainee is left to find it, and can ask. */
 const whatComesFirst = (pairs: readonly string[]): HTMLElement =>
-  element("details", {}, element("summary", {}, "Which step comes first?"), list(pairs));
+  element("details", {}, element("summary", {}, t`Which step comes first?`), list(pairs));
 
 const list = (lines: readonly string[]): HTMLElement =>
   element("ul", {}, ...lines.map((line) => element("li", {}, line)));

@@ -1,5 +1,7 @@
 /** The dry run on the page: the slips still to do, the steps done, and the tray beside them. */
+
 import type { Try } from "../../engine/procedure/perform.ts";
+import { t } from "../../engine/words.ts";
 import type { DryRunData, DryRunHazard, DryRunStep } from "../../model/page-data.ts";
 import type { Announce } from "../page/announcer.ts";
 import { askTwice } from "../page/ask-twice.ts";
@@ -28,11 +30,11 @@ export class RunView {
   readonly #steps: ReadonlyMap<string, DryRunStep>;
   readonly #slips: Slips;
   readonly #toDo = element("section", { class: "run-open", "aria-labelledby": "run-open" });
-  readonly #toDoHead = element("h2", { id: "run-open", tabindex: "-1" }, "Still to do");
+  readonly #toDoHead = element("h2", { id: "run-open", tabindex: "-1" }, t`Still to do`);
   /** Where a stop or the summary stands, in the place of the slips. */
   readonly #told = element("div", { class: "run-told" });
   readonly #doneList = element("ol", { class: "run-list" });
-  readonly #doneNone = element("p", { class: "small" }, "Nothing yet. What you choose is listed here.");
+  readonly #doneNone = element("p", { class: "small" }, t`Nothing yet. What you choose is listed here.`);
   readonly #tray = new TrayPanel();
 
   constructor(options: RunViewOptions) {
@@ -40,10 +42,10 @@ export class RunView {
     this.#options = options;
     this.#steps = new Map(steps.map((step) => [step.id, step]));
     this.#slips = new Slips({ steps, choose: (step) => this.#choose(step) });
-    const hint = element("p", { class: "small" }, "A step that can’t be done yet says why.");
+    const hint = element("p", { class: "small" }, t`A step that can’t be done yet says why.`);
     this.#toDo.append(this.#toDoHead, hint, this.#slips.element);
     const done = element("section", { class: "run-done", "aria-labelledby": "run-done" });
-    done.append(element("h2", { id: "run-done" }, "Done"), this.#doneNone, this.#doneList);
+    done.append(element("h2", { id: "run-done" }, t`Done`), this.#doneNone, this.#doneList);
     const now = element("div", { class: "run-now" }, this.#toDo, this.#told);
     this.element = element("div", { class: "run" }, this.#tray.element, now, done, this.#again());
     this.#show();
@@ -54,15 +56,15 @@ export class RunView {
   #again(): HTMLElement {
     const { run } = this.#options;
     return askTwice({
-      text: "Start again",
+      text: t`Start again`,
       loss: () => {
         const done = run.done().length;
         return done === 0
           ? undefined
-          : `This clears the ${counted(done, "step")} that you have done. Start again?`;
+          : t`This clears the ${counted(done, "step")} that you have done. Start again?`;
       },
-      yes: "Yes, clear them",
-      no: "No, keep them",
+      yes: t`Yes, clear them`,
+      no: t`No, keep them`,
       act: () => this.#startAgain(),
     });
   }
@@ -86,7 +88,7 @@ export class RunView {
   #showDone(): void {
     const { run, data } = this.#options;
     const done = run.done();
-    this.#toDoHead.textContent = `Still to do (${data.steps.length - done.length})`;
+    this.#toDoHead.textContent = t`Still to do (${data.steps.length - done.length})`;
     this.#doneNone.hidden = done.length > 0;
     this.#doneList.hidden = done.length === 0;
     this.#doneList.replaceChildren(...done.map((step) => element("li", {}, this.#title(step))));
@@ -120,7 +122,7 @@ export class RunView {
     }
     this.#showDone();
     this.#slips.focus(next);
-    announce(`Step ${run.done().length} done: ${this.#title(step)}. Now ${trayWords(run.account())}.`);
+    announce(t`Step ${run.done().length} done: ${this.#title(step)}. Now ${trayWords(run.account())}.`);
   }
 
   #refuse({ step, verdict }: Try): void {
@@ -130,7 +132,7 @@ export class RunView {
       pairs: verdict.broken.map((pair) => pairWords(pair, step, this.#title)),
     };
     this.#slips.say(step, refusalView(refusal));
-    announce(`Not yet: ${this.#title(step)}. ${toldAtOnce(refusal).join(" ")}`);
+    announce(t`Not yet: ${this.#title(step)}. ${toldAtOnce(refusal).join(" ")}`);
   }
 
   #stopView(stop: Try): HTMLElement {
@@ -160,13 +162,13 @@ export class RunView {
     this.#options.run.goOn();
     this.#show();
     this.#slips.focus(step);
-    this.#options.announce("Nothing was done. Choose again.");
+    this.#options.announce(t`Nothing was done. Choose again.`);
   }
 
   #startAgain(): void {
     this.#options.run.startAgain();
     this.#show();
-    this.#options.announce("The slips are shuffled again, and nothing is done.");
+    this.#options.announce(t`The slips are shuffled again, and nothing is done.`);
     goTo(this.#toDoHead);
   }
 

@@ -1,4 +1,5 @@
 /** A critical pair would have been broken: the run stops, and what could have happened is told. */
+import { t } from "../../engine/words.ts";
 import type { DryRunHazard, DryRunStep } from "../../model/page-data.ts";
 import { button, element } from "../page/element.ts";
 import { capital, sentence } from "../page/words.ts";
@@ -16,17 +17,17 @@ export function stopView({ step, reasons, hazards, goOn }: StopOptions): HTMLEle
   return element(
     "section",
     { class: "stop", "aria-labelledby": "run-stop" },
-    element("h2", { id: "run-stop", tabindex: "-1" }, "Stop"),
+    element("h2", { id: "run-stop", tabindex: "-1" }, t`Stop`),
     element(
       "p",
       {},
-      "You chose “",
+      t`You chose “`,
       element("strong", {}, step.title),
-      "”. At the bench this could hurt someone or ruin a part.",
+      t`”. At the bench this could hurt someone or ruin a part.`,
     ),
     element("ul", {}, ...reasons.map((reason) => element("li", {}, reason))),
     ...couldHappen(step, hazards),
-    element("div", { class: "actions" }, button("Go on from before this step", goOn, { class: "is-main" })),
+    element("div", { class: "actions" }, button(t`Go on from before this step`, goOn, { class: "is-main" })),
   );
 }
 
@@ -36,11 +37,11 @@ function couldHappen({ mistakes }: DryRunStep, hazards: readonly DryRunHazard[])
     element("li", {}, element("b", {}, sentence(capital(mistake))), ` ${sentence(capital(result))}`),
   );
   return [
-    element("h3", {}, "What could have happened"),
+    element("h3", {}, t`What could have happened`),
     ...hazards.map(message),
     ...(wrong.length === 0
       ? []
-      : [element("p", {}, "Often wrong at this step:"), element("ul", {}, ...wrong)]),
+      : [element("p", {}, t`Often wrong at this step:`), element("ul", {}, ...wrong)]),
   ];
 }
 

@@ -1,5 +1,7 @@
 /** The end of a run: how it went, and what to read again. */
+
 import type { RunSummary, TooEarly } from "../../engine/procedure/run-summary.ts";
+import { t } from "../../engine/words.ts";
 import type { DryRunStep } from "../../model/page-data.ts";
 import { element } from "../page/element.ts";
 import { pairWords, summaryDetail, summaryHeadline, times } from "./words.ts";
@@ -17,14 +19,14 @@ export function summaryView(summary: RunSummary, steps: readonly DryRunStep[]): 
     element("h2", { tabindex: "-1" }, summaryHeadline(summary)),
     element("p", {}, summaryDetail(summary, written)),
     ...part(
-      "Critical stops",
+      t`Critical stops`,
       stopped.map((each) => tooEarly(each, title)),
     ),
     ...part(
-      "Too early",
+      t`Too early`,
       refused.map((each) => tooEarly(each, title)),
     ),
-    ...part("Read again", links, "read-again"),
+    ...part(t`Read again`, links, "read-again"),
   );
 }
 
@@ -44,4 +46,4 @@ function tooEarly({ step, times: count, pairs }: TooEarly, title: (step: string)
 }
 
 const readAgain = ({ href, title }: DryRunStep, number: number): HTMLElement =>
-  element("li", {}, element("a", { href }, `Step ${number}: ${title}`));
+  element("li", {}, element("a", { href }, t`Step ${number}: ${title}`));

@@ -1,5 +1,7 @@
 /** The tray beside the lists. On a narrow screen its one line stays at the top, and a button opens the whole. */
+
 import type { TrayAccount } from "../../engine/procedure/tray-account.ts";
+import { t } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
 import { trayView } from "./tray-view.ts";
 import { trayWords } from "./words.ts";
@@ -15,19 +17,19 @@ export class TrayPanel {
 
   constructor() {
     const bar = element("div", { class: "run-bar" }, this.#line, this.#fold);
-    this.element = element("section", { class: "run-tray", "aria-label": "Tray" }, bar, this.#place);
+    this.element = element("section", { class: "run-tray", "aria-label": t`Tray` }, bar, this.#place);
     this.#open(false);
   }
 
   show(account: TrayAccount, done: number, total: number): void {
-    this.#line.replaceChildren(element("b", {}, `${done} of ${total}`), ` done; ${trayWords(account)}`);
-    const caption = done === 0 ? "On the tray at the start" : `On the tray after your step ${done}`;
+    this.#line.replaceChildren(element("b", {}, t`${done} of ${total}`), t` done; ${trayWords(account)}`);
+    const caption = done === 0 ? t`On the tray at the start` : t`On the tray after your step ${done}`;
     this.#place.replaceChildren(trayView(account, caption));
   }
 
   #open(open: boolean): void {
     this.element.classList.toggle("is-folded", !open);
-    this.#fold.textContent = open ? "Fold" : "Tray";
+    this.#fold.textContent = open ? t`Fold` : t`Tray`;
     this.#fold.setAttribute("aria-expanded", String(open));
   }
 }

@@ -1,5 +1,6 @@
 /** One trainee on the evening's list: boxes to tick, how it ended, words. Kept as it is written. */
 
+import { t } from "../../engine/words.ts";
 import type { EveningNote } from "../desk/desk-shelf.ts";
 import { radios, tickBox, wordsField } from "../desk/fields.ts";
 import { outcomeChoices } from "../desk/outcome-words.ts";
@@ -25,15 +26,15 @@ export function eveningCard(options: EveningCardOptions): HTMLElement {
   const boxes = task.checks.map(({ step, title, check, isCritical }) => {
     const box = tickBox(
       `${prefix}-${step}`,
-      isCritical ? element("strong", {}, "critical: ") : "",
+      isCritical ? element("strong", {}, t`critical: `) : "",
       check === undefined ? title : `${title}: ${check}`,
     );
     box.input.checked = note.ticked.includes(step);
     return { step, box };
   });
-  const outcome = radios(`${prefix}-outcome`, `How it ended for ${name}`, outcomeChoices);
+  const outcome = radios(`${prefix}-outcome`, t`How it ended for ${name}`, outcomeChoices);
   outcome.set(note.outcome);
-  const words = wordsField(`${prefix}-words`, `In words, for ${name}`);
+  const words = wordsField(`${prefix}-words`, t`In words, for ${name}`);
   words.input.value = note.words;
   // Never empty: what comes and goes would move the buttons below under the finger.
   const line = element("p", { class: "small" }, "\u00a0");
@@ -76,8 +77,8 @@ export function eveningCard(options: EveningCardOptions): HTMLElement {
 async function keptWords({ write, isKept }: EveningCardOptions, note: EveningNote): Promise<string> {
   try {
     await write(note);
-    return isKept ? "Kept on this device." : "Kept until you leave the page: save the notes as a file.";
+    return isKept ? t`Kept on this device.` : t`Kept until you leave the page: save the notes as a file.`;
   } catch {
-    return "This browser could not keep it. Save the notes as a file before you leave the page.";
+    return t`This browser could not keep it. Save the notes as a file before you leave the page.`;
   }
 }

@@ -1,4 +1,5 @@
 /** The evening sheet as a whole: whom, what, notes, signing together, handing back. */
+import { t } from "../../engine/words.ts";
 import type { Desk, Trainee } from "../desk/desk.ts";
 import { openFor } from "../desk/desk.ts";
 import { filesBox, takeFiles } from "../desk/take-files.ts";
@@ -46,7 +47,7 @@ export class EveningPage {
     return element(
       "section",
       { class: "group", "aria-labelledby": "s_who" },
-      element("h2", { id: "s_who" }, "Who is here"),
+      element("h2", { id: "s_who" }, t`Who is here`),
       filesBox("evening-file", (files) => void this.#take(files)),
     );
   }
@@ -56,7 +57,7 @@ export class EveningPage {
       element(
         "option",
         { value: taskKey(task), selected: task === this.#task },
-        `${task.title}${task.phase === "" ? ", whole" : ""}`,
+        `${task.title}${task.phase === "" ? t`, whole` : ""}`,
       ),
     );
     const select = element("select", { id: "evening-task" }, ...options);
@@ -67,7 +68,7 @@ export class EveningPage {
     return element(
       "p",
       { class: "field" },
-      element("label", { for: "evening-task" }, "What is watched"),
+      element("label", { for: "evening-task" }, t`What is watched`),
       select,
     );
   }
@@ -75,29 +76,29 @@ export class EveningPage {
   #together(): HTMLElement {
     const notes = fileField({
       id: "evening-notes",
-      label: "Take up notes from a file",
+      label: t`Take up notes from a file`,
       take: (files) => void this.#takeNotes(files),
     });
     return element(
       "section",
       { class: "group", "aria-labelledby": "s_together" },
-      element("h2", { id: "s_together" }, "At the end of the evening"),
+      element("h2", { id: "s_together" }, t`At the end of the evening`),
       element(
         "p",
         {},
         this.#desk.key === undefined
-          ? "No key is kept in this browser, so that nothing can be signed here just now. Make or keep one on the Mentor’s desk; or save the notes as a file, and take them up where your key is."
-          : "With one press you sign all that has an outcome. Then hand each trainee their file.",
+          ? t`No key is kept in this browser, so that nothing can be signed here just now. Make or keep one on the Mentor’s desk; or save the notes as a file, and take them up where your key is.`
+          : t`With one press you sign all that has an outcome. Then hand each trainee their file.`,
       ),
       element(
         "div",
         { class: "actions" },
         ...(this.#desk.key === undefined
           ? []
-          : [button("Sign all of it", () => void this.#signAll(), { class: "is-main" })]),
-        button("Save all files, one per trainee", () => void this.#saveAll()),
-        button("Print the sheet", () => window.print()),
-        button("Save the notes as a file", () => saveFile("evening.notes.json", this.#notes.text())),
+          : [button(t`Sign all of it`, () => void this.#signAll(), { class: "is-main" })]),
+        button(t`Save all files, one per trainee`, () => void this.#saveAll()),
+        button(t`Print the sheet`, () => window.print()),
+        button(t`Save the notes as a file`, () => saveFile("evening.notes.json", this.#notes.text())),
         notes,
       ),
     );
@@ -111,7 +112,7 @@ export class EveningPage {
             element(
               "p",
               {},
-              "Nobody yet: open the files that trainees hand you. Printed now, the sheet has lines for twelve names.",
+              t`Nobody yet: open the files that trainees hand you. Printed now, the sheet has lines for twelve names.`,
             ),
           ]
         : trainees.map((trainee, place) => this.#card(trainee, place))),
@@ -127,14 +128,14 @@ export class EveningPage {
   #card(trainee: Trainee, place: number): HTMLElement {
     const { name, owner } = trainee.overview.record;
     const open = openFor(trainee);
-    const link = element("a", { href: `${this.#root}desk/index.html#${owner}` }, `${name} on the desk`);
+    const link = element("a", { href: `${this.#root}desk/index.html#${owner}` }, t`${name} on the desk`);
     return eveningCard({
       ...{ place, name, task: this.#task, note: this.#notes.of(owner, this.#task) },
       more: [
         element("p", { class: "small" }, link),
         open.length === 0
           ? undefined
-          : element("p", {}, `${counted(open.length, "statement")} signed, to hand back.`),
+          : element("p", {}, t`${counted(open.length, "statement")} signed, to hand back.`),
       ],
       write: (note) => this.#notes.write(note),
       isKept: this.#desk.shelf.isKept,
@@ -144,21 +145,24 @@ export class EveningPage {
   async #take(files: readonly File[]): Promise<void> {
     const { told } = await takeFiles(this.#desk, files);
     this.#draw();
-    this.#tell(...told, element("p", {}, `${counted(this.#desk.trainees().length, "trainee")} on the list.`));
+    this.#tell(
+      ...told,
+      element("p", {}, t`${counted(this.#desk.trainees().length, "trainee")} on the list.`),
+    );
   }
 
   async #takeNotes([file]: readonly File[]): Promise<void> {
     const text = await textOf(file!);
     const taken = text.ok ? await this.#notes.takeUp(text.text) : text.problem.message;
     this.#draw();
-    this.#tell(element("p", {}, typeof taken === "string" ? taken : `${counted(taken, "note")} taken up.`));
+    this.#tell(element("p", {}, typeof taken === "string" ? taken : t`${counted(taken, "note")} taken up.`));
   }
 
   async #signAll(): Promise<void> {
     const { signed, left } = await this.#notes.signAll();
     this.#draw();
     this.#tell(
-      element("p", {}, `${counted(signed, "observation")} signed.`),
+      element("p", {}, t`${counted(signed, "observation")} signed.`),
       ...(left.length === 0
         ? []
         : [element("ul", { class: "problems" }, ...left.map((words) => element("li", {}, words)))]),
@@ -173,8 +177,8 @@ export class EveningPage {
     }
     const words =
       open.length === 0
-        ? "There is nothing to hand back: sign first."
-        : `${counted(open.length, "file")} saved where this browser puts downloads. If it asks whether the page may save several, say yes. Each trainee adds theirs on My record.`;
+        ? t`There is nothing to hand back: sign first.`
+        : t`${counted(open.length, "file")} saved where this browser puts downloads. If it asks whether the page may save several, say yes. Each trainee adds theirs on My record.`;
     this.#tell(element("p", {}, words));
   }
 

@@ -6,6 +6,7 @@ import type { Json } from "../../engine/competency/json.ts";
 import { outcomes } from "../../engine/competency/levels.ts";
 import { newObservation } from "../../engine/competency/new-statement.ts";
 import { readJson } from "../../engine/competency/strict-json.ts";
+import { t } from "../../engine/words.ts";
 import type { Desk } from "../desk/desk.ts";
 import { type EveningNote, noteKey } from "../desk/desk-shelf.ts";
 import { wordsWanted } from "../desk/outcome-words.ts";
@@ -70,12 +71,12 @@ export class Notes {
   async #sign(note: EveningNote): Promise<string | undefined> {
     const { owner, module, phase, outcome, words, ticked } = note;
     const trainee = this.#desk.trainee(owner);
-    if (trainee === undefined) return `A note on ${module} waits for the file of … ${owner.slice(-8)}.`;
+    if (trainee === undefined) return t`A note on ${module} waits for the file of … ${owner.slice(-8)}.`;
     const { name } = trainee.overview.record;
     const task = this.#tasks.get(`${module} ${phase}`);
     if (task === undefined || task.card.revision !== note.revision)
-      return `${name}: the note is on ${module}, revision ${note.revision}, which the site no longer has. Watch it on the present one.`;
-    if (outcome === undefined) return `${name}: “${task.title}” has no outcome yet.`;
+      return t`${name}: the note is on ${module}, revision ${note.revision}, which the site no longer has. Watch it on the present one.`;
+    if (outcome === undefined) return t`${name}: “${task.title}” has no outcome yet.`;
     const wanted = wordsWanted(outcome, words);
     if (wanted !== undefined) return `${name}: ${wanted}`;
     const seen = { outcome, ticked, words: words.trim(), phases: phasesOf(task) };
@@ -105,7 +106,7 @@ export class Notes {
       textAt(json.value, "programme") !== identifier ||
       !isList(list)
     )
-      return "This is no file of notes from an evening of this programme. Choose the one that “Save the notes” has saved.";
+      return t`This is no file of notes from an evening of this programme. Choose the one that “Save the notes” has saved.`;
     const notes = list.map((each) => this.#noteIn(each)).filter((note) => note !== undefined);
     for (const note of notes) if (!this.#notes.has(noteKey(note))) await this.write(note);
     return notes.length;

@@ -1,5 +1,7 @@
 /** The evening sheet on paper: for each trainee a name, boxes, how it ended, and a code that opens the desk at them. */
+
 import { outcomes } from "../../engine/competency/levels.ts";
+import { t } from "../../engine/words.ts";
 import type { Trainee } from "../desk/desk.ts";
 import { element } from "../page/element.ts";
 import { shortKey } from "../record/facts-view.ts";
@@ -16,12 +18,12 @@ export function paperRows(
     element(
       "li",
       { class: "evening-row" },
-      qrCode(address(record.owner), `Code that opens the desk at ${record.name}`) as unknown as HTMLElement,
+      qrCode(address(record.owner), t`Code that opens the desk at ${record.name}`) as unknown as HTMLElement,
       element(
         "div",
         {},
         element("p", {}, element("strong", {}, record.name), ` ${shortKey(record.owner)}`),
-        element("p", {}, `${task.title}, revision ${task.card.revision}`),
+        element("p", {}, t`${task.title}, revision ${task.card.revision}`),
         element("ul", {}, ...task.checks.map(checkLine)),
         element("p", {}, ...outcomes.flatMap((outcome) => [box(), paperWords[outcome]])),
         element("p", { class: "write" }),
@@ -31,10 +33,10 @@ export function paperRows(
 }
 
 const paperWords = {
-  watched: "watched ",
-  unaided: "unaided ",
-  "not yet": "not yet, because ",
-  "stopped for safety": "stopped for safety",
+  watched: t`watched `,
+  unaided: t`unaided `,
+  "not yet": t`not yet, because `,
+  "stopped for safety": t`stopped for safety`,
 } as const;
 
 const checkLine = ({ title, check, isCritical }: EveningTask["checks"][number]): HTMLElement =>
@@ -42,7 +44,7 @@ const checkLine = ({ title, check, isCritical }: EveningTask["checks"][number]):
     "li",
     {},
     box(),
-    isCritical ? element("strong", {}, "critical: ") : "",
+    isCritical ? element("strong", {}, t`critical: `) : "",
     check === undefined ? title : `${title}: ${check}`,
   );
 

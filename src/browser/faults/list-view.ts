@@ -1,4 +1,5 @@
 /** The list of faults on its page: by module, each with what to read and where to do it again. */
+import { t } from "../../engine/words.ts";
 import type { FaultsData } from "../../model/page-data.ts";
 import { element } from "../page/element.ts";
 import { gathered, type ListedFault, type ListedModule } from "./list.ts";
@@ -23,7 +24,7 @@ function moduleView({ module, faults, places }: ListedModule, data: FaultsData):
     { class: "group faults-module", "aria-labelledby": heading },
     element("h2", { id: heading }, element("a", { href: linkTo("module", module.id, data) }, module.title)),
     element("ul", { class: "faults" }, ...faults.map((fault) => faultView(fault, module.id, data))),
-    element("p", { class: "faults-again" }, "Do again:"),
+    element("p", { class: "faults-again" }, t`Do again:`),
     element("ul", { class: "faults-again" }, ...again),
   );
 }
@@ -39,7 +40,7 @@ function faultView(fault: ListedFault, module: string, data: FaultsData): HTMLEl
           element(
             "p",
             {},
-            "Read again: ",
+            t`Read again: `,
             element("a", { href: readAt(words.see.href, module, data) }, words.see.text),
           ),
         ];
@@ -49,8 +50,8 @@ function faultView(fault: ListedFault, module: string, data: FaultsData): HTMLEl
     element(
       "p",
       { class: "fault" },
-      critical ? element("strong", {}, "Critical. ") : undefined,
-      about === "step" ? "Step: " : undefined,
+      critical ? element("strong", {}, t`Critical. `) : undefined,
+      about === "step" ? t`Step: ` : undefined,
       text,
     ),
     ...words.notes.map((note) => element("p", { class: "fault-note" }, note)),

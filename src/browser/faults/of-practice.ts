@@ -1,6 +1,8 @@
 /** What goes wrong in a practice: each go is from one shuffling to the next, however often the order is checked in it. */
+
 import type { ExplainedOrder } from "../../engine/procedure/explain-order.ts";
 import { goOfOrder } from "../../engine/review/goes.ts";
+import { t } from "../../engine/words.ts";
 import type { Kept, PracticeTask } from "../../model/page-data.ts";
 import { pairWords } from "../page/words.ts";
 import { FaultLog } from "./log.ts";
@@ -18,7 +20,7 @@ export function notesOfPractice({ id, title, steps, mixedIn }: PracticeTask, of:
   const log = new FaultLog({
     of,
     where: `practice:${id}`,
-    title: `${title} (practice)`,
+    title: t`${title} (practice)`,
     known: new Set(titles.keys()),
     words: (step) => ({
       text: titleOf(step),
@@ -39,8 +41,8 @@ export function notesOfPractice({ id, title, steps, mixedIn }: PracticeTask, of:
 }
 
 function notesOn(step: string, answer: ExplainedOrder, title: (step: string) => string): string[] {
-  if (answer.extra.includes(step)) return ["It does not belong to this job."];
-  if (answer.missing.includes(step)) return ["It belongs to this job and was left out."];
+  if (answer.extra.includes(step)) return [t`It does not belong to this job.`];
+  if (answer.missing.includes(step)) return [t`It belongs to this job and was left out.`];
   return answer.told
     .filter(({ first, then }) => first === step || then === step)
     .map(({ first, then, reasons }) => pairWords(title(first), title(then), reasons))

@@ -1,7 +1,9 @@
 /** What goes wrong in the sittings of a quiz, as the quiz page keeps them. */
+
 import { drawPaper } from "../../engine/quiz/paper.ts";
 import { scoreQuiz } from "../../engine/quiz/score.ts";
 import { goOfSitting } from "../../engine/review/goes.ts";
+import { t } from "../../engine/words.ts";
 import type { QuizData } from "../../model/page-data.ts";
 import type { Store } from "../page/store.ts";
 import { readSitting } from "../quiz/sitting.ts";
@@ -24,7 +26,7 @@ export function notingSittings(store: Store, data: QuizData, fingerprint: string
       const log = new FaultLog({
         of: data,
         where: "quiz",
-        title: "Quiz",
+        title: t`Quiz`,
         known: new Set(see.keys()),
         words: (id) => ({ text: asks.get(id) ?? id, see: see.get(id), notes: [] }),
       });

@@ -1,7 +1,9 @@
 /** What goes wrong in runs on paper, as the dry-run page keeps them. */
+
 import type { Try } from "../../engine/procedure/perform.ts";
 import { performingGraph } from "../../engine/procedure/performing-graph.ts";
 import { goOfRun } from "../../engine/review/goes.ts";
+import { t } from "../../engine/words.ts";
 import type { DryRunData } from "../../model/page-data.ts";
 import { readRun } from "../dry-run/kept-run.ts";
 import { pairWords } from "../dry-run/words.ts";
@@ -21,7 +23,7 @@ export function notingRuns(store: Store, data: DryRunData): Store {
       const log = new FaultLog({
         of: data,
         where: "dry-run",
-        title: "Dry run",
+        title: t`Dry run`,
         known: new Set(titles.keys()),
         words: (id) => ({
           text: titles.get(id) ?? id,

@@ -1,8 +1,10 @@
 /** What a trainee did by themself, marked again before the reader's eyes. */
+
 import { dayOf } from "../../engine/competency/calendar.ts";
 import type { RecordEvent } from "../../engine/competency/event.ts";
 import type { Rescored, Verdict } from "../../engine/competency/evidence.ts";
 import { readInstant } from "../../engine/competency/instant.ts";
+import { t } from "../../engine/words.ts";
 import { element } from "../page/element.ts";
 import { counted } from "../page/words.ts";
 import type { Naming } from "../record/next-words.ts";
@@ -16,7 +18,7 @@ export function evidenceView(overview: Overview, naming: Naming, module?: string
     return isHere && isOwn(event) && isAsked(event, naming, module) ? [row(event, overview, naming)] : [];
   });
   if (rows.length === 0) return undefined;
-  return table("evidence", ["What was done", "When", "Marked again", "Adds up"], rows);
+  return table("evidence", [t`What was done`, t`When`, t`Marked again`, t`Adds up`], rows);
 }
 
 type OwnEvent = Extract<RecordEvent, { kind: "read" | "hazard" | "quiz" | "practice" | "run" }>;
@@ -37,19 +39,20 @@ function row(event: OwnEvent, { assessed, situation }: Overview, naming: Naming)
   const why = problem && element("small", {}, element("code", {}, problem.code), `: ${problem.message}`);
   return {
     head: nameOf(event, naming),
-    cells: [[day], [comesTo(marked)], [problem === undefined ? sumWord(marked) : "no", why]],
+    cells: [[day], [comesTo(marked)], [problem === undefined ? sumWord(marked) : t`no`, why]],
     isFaulty: problem !== undefined,
   };
 }
 
-const sumWord = (marked: Rescored | undefined): string => (marked === undefined ? "nothing to mark" : "yes");
+const sumWord = (marked: Rescored | undefined): string =>
+  marked === undefined ? t`nothing to mark` : t`yes`;
 
 function nameOf(event: OwnEvent, { cards }: Naming): (string | Node)[] {
-  if (event.kind === "hazard") return [`Hazard read: ${hazardTitle(event.hazard, cards)}`];
+  if (event.kind === "hazard") return [t`Hazard read: ${hazardTitle(event.hazard, cards)}`];
   const title = cards.get(event.module)?.title ?? event.module;
   return [
     `${doings[event.kind](event as never)}: ${title}`,
-    element("small", {}, `revision ${event.revision}`),
+    element("small", {}, t`revision ${event.revision}`),
   ];
 }
 
@@ -61,28 +64,28 @@ function hazardTitle(hazard: string, cards: Naming["cards"]): string {
 type OfModule = Exclude<OwnEvent, { kind: "hazard" }>;
 const doings: { readonly [Kind in OfModule["kind"]]: (event: Extract<OfModule, { kind: Kind }>) => string } =
   {
-    read: () => "Sheet read",
-    quiz: ({ attempt }) => `Quiz, sitting ${attempt}`,
-    practice: ({ practice }) => `Practice “${practice}”`,
-    run: () => "Done on paper",
+    read: () => t`Sheet read`,
+    quiz: ({ attempt }) => t`Quiz, sitting ${attempt}`,
+    practice: ({ practice }) => t`Practice “${practice}”`,
+    run: () => t`Done on paper`,
   };
 
 /** The verdict of whoever reads, not the page's that wrote it. */
 function comesTo(marked: Rescored | undefined): string {
-  if (marked === undefined) return "their own word";
-  return marked.ok ? verdictWords(marked.verdict) : "does not count";
+  if (marked === undefined) return t`their own word`;
+  return marked.ok ? verdictWords(marked.verdict) : t`does not count`;
 }
 
 export function verdictWords(verdict: Verdict): string {
   switch (verdict.kind) {
     case "quiz":
-      return `${rounded(verdict.score)} of ${rounded(verdict.max)} points, ${verdict.passed ? "passed" : "not passed"}`;
+      return t`${rounded(verdict.score)} of ${rounded(verdict.max)} points, ${verdict.passed ? t`passed` : t`not passed`}`;
     case "handed in":
-      return "handed in, to be marked with the whole quiz";
+      return t`handed in, to be marked with the whole quiz`;
     case "practice":
-      return verdict.right ? "right" : "not right";
+      return verdict.right ? t`right` : t`not right`;
     case "run":
-      return `${verdict.done ? "finished" : "not finished"}, ${counted(verdict.stops, "critical stop")}`;
+      return `${verdict.done ? "finished" : t`not finished`}, ${counted(verdict.stops, "critical stop")}`;
   }
 }
 

@@ -1,6 +1,8 @@
 /** A file that someone hands over, as text; what is too large is not even read. */
+
 import type { RecordProblem } from "../../engine/competency/problems.ts";
 import { largestFile, tooLarge } from "../../engine/competency/strict-json.ts";
+import { t } from "../../engine/words.ts";
 
 export type GivenText =
   | { readonly ok: true; readonly text: string }
@@ -27,11 +29,9 @@ const decoded = (bytes: ArrayBuffer): string => new TextDecoder("utf-8", { fatal
 
 const notText: RecordProblem = {
   code: "not-json",
-  message:
-    "The file is not text in UTF-8; expected a record (*.record.json) or a signed statement. A picture or a print of one can’t be checked: ask for the file itself.",
+  message: t`The file is not text in UTF-8; expected a record (*.record.json) or a signed statement. A picture or a print of one can’t be checked: ask for the file itself.`,
 };
 const unreadable: RecordProblem = {
   code: "not-json",
-  message:
-    "The browser could not read the file. Choose it again; if it lies elsewhere, copy it to this device first.",
+  message: t`The browser could not read the file. Choose it again; if it lies elsewhere, copy it to this device first.`,
 };

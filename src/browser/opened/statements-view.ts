@@ -1,8 +1,10 @@
 /** What mentors have signed in a record: who, for whom, what, until when, and whether it holds. */
+
 import { lastDay } from "../../engine/competency/calendar.ts";
 import type { RecordProblem } from "../../engine/competency/problems.ts";
 import type { Statement } from "../../engine/competency/sign-off.ts";
 import type { SignedStatement } from "../../engine/competency/statements.ts";
+import { t } from "../../engine/words.ts";
 import { element } from "../page/element.ts";
 import { shortKey } from "../record/facts-view.ts";
 import { levelWords } from "../record/log-words.ts";
@@ -29,7 +31,7 @@ export function statementsView(
 ): HTMLElement | undefined {
   if (judged.length === 0) return undefined;
   const rows = judged.map((each) => row(each, naming, timeZone));
-  return table("statements", ["What was signed", "For", "Signed by", "Until", "Holds"], rows);
+  return table("statements", [t`What was signed`, t`For`, t`Signed by`, t`Until`, t`Holds`], rows);
 }
 
 function row({ signed, problems }: JudgedStatement, naming: Naming, timeZone: string): Row {
@@ -42,8 +44,8 @@ function row({ signed, problems }: JudgedStatement, naming: Naming, timeZone: st
     cells: [
       [statement.subjectName],
       [`${statement.issuerName}, ${naming.day(day)}`],
-      [until === undefined ? "no end" : naming.day(lastDay(until, timeZone))],
-      [problems.length === 0 ? "yes" : "no", ...reasons],
+      [until === undefined ? t`no end` : naming.day(lastDay(until, timeZone))],
+      [problems.length === 0 ? t`yes` : t`no`, ...reasons],
     ],
     isFaulty: problems.length > 0,
   };
@@ -53,15 +55,15 @@ function row({ signed, problems }: JudgedStatement, naming: Naming, timeZone: st
 export function saysWhat(statement: Statement): string {
   switch (statement.kind) {
     case "sign-off":
-      return `Sign-off, ${levelWords[statement.level]}`;
+      return t`Sign-off, ${levelWords[statement.level]}`;
     case "observation":
-      return `Observation, ${statement.outcome}`;
+      return t`Observation, ${statement.outcome}`;
     case "new-key":
-      return "A new key";
+      return t`A new key`;
   }
 }
 
 export const onWhat = (statement: Statement): string =>
   statement.kind === "new-key"
-    ? `goes on for ${shortKey(statement.oldKey)}`
-    : `${statement.title}, revision ${statement.revision}`;
+    ? t`goes on for ${shortKey(statement.oldKey)}`
+    : t`${statement.title}, revision ${statement.revision}`;

@@ -1,3 +1,5 @@
+import { t } from "../../engine/words.ts";
+
 export { counted } from "../../engine/words.ts";
 
 /** A sentence, and reasons for it that stand below where there are several. */
@@ -8,7 +10,7 @@ export interface Told {
 
 /** That one step must come before another, and why; steps by their titles. */
 export function pairWords(first: string, then: string, reasons: readonly string[]): Told {
-  const pair = `“${first}” must come before “${then}”`;
+  const pair = t`“${first}” must come before “${then}”`;
   if (reasons.length > 1)
     return { text: `${pair}:`, reasons: reasons.map((each) => sentence(capital(each))) };
   return { text: sentence([pair, ...reasons].join(": ")), reasons: [] };

@@ -1,4 +1,5 @@
 /** The lists of a practice: the order of the job, and below it what is not in the job, where something may be left out. */
+import { t } from "../../engine/words.ts";
 import type { NamedStep } from "../../model/page-data.ts";
 import { ArrangeList } from "../arranging/arrange-list.ts";
 import { placeWords } from "../arranging/order.ts";
@@ -48,7 +49,7 @@ export class JobLists {
     this.place(this.order().filter((each) => each !== step));
     this.#leftOut!.focusOn(step);
     const left = counted(this.order().length, "step");
-    this.#options.announce(`${this.#title(step)}: not in this job; ${left} left in your order`);
+    this.#options.announce(t`${this.#title(step)}: not in this job; ${left} left in your order`);
     this.#options.changed();
   }
 

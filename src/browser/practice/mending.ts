@@ -1,5 +1,7 @@
 /** "Show me": the fewest moves that mend an order, made one at a time. */
+
 import type { Move } from "../../engine/procedure/answer-order.ts";
+import { t } from "../../engine/words.ts";
 import { moveWords } from "../arranging/move-words.ts";
 import { putAfter } from "../arranging/order.ts";
 import type { Announce } from "../page/announcer.ts";
@@ -29,10 +31,10 @@ export function mendingView(mending: Mending): HTMLElement {
   const changes = changesOf(mending);
   let next = 0;
   const tell = (): void => {
-    words.textContent = `To do, move ${next + 1} of ${changes.length}: ${changes[next]!.says}.`;
+    words.textContent = t`To do, move ${next + 1} of ${changes.length}: ${changes[next]!.says}.`;
     announce(words.textContent);
   };
-  const press = button("Do this move", () => {
+  const press = button(t`Do this move`, () => {
     changes[next]!.make();
     next++;
     if (next === changes.length) done();
@@ -50,7 +52,7 @@ interface Change {
 function changesOf({ list, leaveOut, moves, title }: Mending): Change[] {
   return [
     ...leaveOut.map((step) => ({
-      says: `“${title(step)}” does not belong to this job`,
+      says: t`“${title(step)}” does not belong to this job`,
       make: () => list.place(list.order().filter((each) => each !== step)),
     })),
     ...moves.map((move) => ({

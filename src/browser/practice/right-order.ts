@@ -1,6 +1,8 @@
 /** What is said on a right order that is not the written one. */
+
 import type { Swap } from "../../engine/procedure/swaps.ts";
 import { turnedRound } from "../../engine/procedure/turned-round.ts";
+import { t } from "../../engine/words.ts";
 import { sentence } from "../page/words.ts";
 import type { Verdict } from "./verdict.ts";
 
@@ -13,22 +15,22 @@ export function verdictOnRight(
 ): Verdict {
   const turned = turnedRound(swaps, given);
   const lines = turned.map(({ first, then, because }) => ({
-    text: sentence(`“${title(then)}” before “${title(first)}”: ${because}`),
+    text: sentence(t`“${title(then)}” before “${title(first)}”: ${because}`),
     reasons: [],
     critical: false,
   }));
   const detail = detailOn(turned.length, pairsTurned(given, written));
-  return { headline: "This order is right.", detail, lines };
+  return { headline: t`This order is right.`, detail, lines };
 }
 
 /** `allowed` of the `turned` pairs are the other way round because the author lets them be. */
 function detailOn(allowed: number, turned: number): string {
-  if (turned === 0) return "It is the order of the operation sheet.";
-  if (allowed === 0) return "It is not the order of the operation sheet, and works just as well.";
-  const pairs = allowed === 1 ? "one pair of steps that" : "pairs of steps that";
+  if (turned === 0) return t`It is the order of the operation sheet.`;
+  if (allowed === 0) return t`It is not the order of the operation sheet, and works just as well.`;
+  const pairs = allowed === 1 ? t`one pair of steps that` : t`pairs of steps that`;
   return allowed === turned
-    ? `It differs from the operation sheet only in ${pairs} may change places, as its author says.`
-    : `It is not the order of the operation sheet, and works just as well. In it there ${allowed === 1 ? "is" : "are"} ${pairs} may change places, as the author says.`;
+    ? t`It differs from the operation sheet only in ${pairs} may change places, as its author says.`
+    : t`It is not the order of the operation sheet, and works just as well. In it there ${allowed === 1 ? t`is` : t`are`} ${pairs} may change places, as the author says.`;
 }
 
 /** How many pairs of steps stand the other way round than written. */

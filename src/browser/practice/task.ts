@@ -1,7 +1,9 @@
 /** One job to be put in order: the list, its buttons and the verdict. */
+
 import type { OrderAnswer } from "../../engine/procedure/answer-order.ts";
 import { type ExplainedOrder, explainOrder } from "../../engine/procedure/explain-order.ts";
 import type { Graph } from "../../engine/procedure/graph.ts";
+import { t } from "../../engine/words.ts";
 import type { NamedStep, PracticeTask } from "../../model/page-data.ts";
 import type { Announce } from "../page/announcer.ts";
 import { button, element, goTo } from "../page/element.ts";
@@ -42,7 +44,7 @@ export class Task {
     this.#steps = [...task.steps, ...task.mixedIn];
     this.#attempt = readAttempt(store.load(), graph, this.#strays()) ?? this.#fresh();
     this.#list = new JobLists({
-      label: `${task.title}: your order`,
+      label: t`${task.title}: your order`,
       steps: this.#steps,
       mayLeaveOut: task.mixedIn.length > 0,
       announce,
@@ -57,15 +59,14 @@ export class Task {
 
   /** What stands in the place of the steps to be sorted on paper. */
   parts(): HTMLElement[] {
-    const moving = `${counted(this.#steps.length, "step")}. Move a step with its buttons, with Alt and the arrow keys, or by its handle on the left.`;
-    const leaving =
-      " Some may not belong to this job: leave those out, with their button or with the Delete key.";
+    const moving = t`${counted(this.#steps.length, "step")}. Move a step with its buttons, with Alt and the arrow keys, or by its handle on the left.`;
+    const leaving = t` Some may not belong to this job: leave those out, with their button or with the Delete key.`;
     const hint = this.#options.task.mixedIn.length > 0 ? moving + leaving : moving;
     const actions = element(
       "div",
       { class: "actions" },
-      button("Check this order", () => this.#check(), { class: "is-main" }),
-      button("Start again", () => this.#startAgain()),
+      button(t`Check this order`, () => this.#check(), { class: "is-main" }),
+      button(t`Start again`, () => this.#startAgain()),
     );
     return [element("p", { class: "small" }, hint), ...this.#list.elements(), actions, this.#verdict];
   }
@@ -96,7 +97,7 @@ export class Task {
     const written = task.steps.map(({ id }) => id);
     const verdict = verdictOn(answer, given, written, this.#title, task.swaps);
     const view = verdictView(verdict, answer.valid);
-    if (!answer.valid) view.append(button("Show me", () => this.#showMe(answer)));
+    if (!answer.valid) view.append(button(t`Show me`, () => this.#showMe(answer)));
     const kept = this.#attempt.right && !wasRight ? this.#options.putRight(given) : undefined;
     this.#verdict.replaceChildren(view, ...(kept === undefined ? [] : [kept]));
     goTo(view.querySelector("h3")!);
@@ -119,8 +120,8 @@ export class Task {
   #mended(): void {
     this.#keep({ order: this.#list.order() });
     const verdict = {
-      headline: "Now the order is right.",
-      detail: "Start again to do it yourself.",
+      headline: t`Now the order is right.`,
+      detail: t`Start again to do it yourself.`,
       lines: [],
     };
     const view = verdictView(verdict, true);
@@ -133,7 +134,7 @@ export class Task {
     this.#options.startedAgain();
     this.#verdict.replaceChildren();
     this.#list.place(this.#attempt.order);
-    this.#options.announce("The steps are shuffled again.");
+    this.#options.announce(t`The steps are shuffled again.`);
     goTo(this.#list.elements()[0]!.querySelector<HTMLElement>(".arrange-row")!);
   }
 }

@@ -1,4 +1,5 @@
 /** Shows a verdict below the list. */
+import { t } from "../../engine/words.ts";
 import { element } from "../page/element.ts";
 import { toldItem } from "../page/told-item.ts";
 import type { Verdict, VerdictLine } from "./verdict.ts";
@@ -15,5 +16,5 @@ const lineView = ({ critical, ...told }: VerdictLine): HTMLLIElement =>
   toldItem(
     told,
     { class: critical ? "is-critical" : undefined },
-    critical ? element("strong", {}, "Critical. ") : undefined,
+    critical ? element("strong", {}, t`Critical. `) : undefined,
   );

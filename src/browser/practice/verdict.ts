@@ -1,6 +1,8 @@
 /** The verdict on an order, in words. */
+
 import type { ExplainedOrder } from "../../engine/procedure/explain-order.ts";
 import type { Swap } from "../../engine/procedure/swaps.ts";
+import { t } from "../../engine/words.ts";
 import { counted, pairWords, sentence, type Told } from "../page/words.ts";
 import { verdictOnRight } from "./right-order.ts";
 
@@ -26,15 +28,15 @@ export function verdictOn(
   if (answer.valid) return verdictOnRight(given, written, swaps, title);
   return {
     headline: answer.failedCritical
-      ? "Not right, and critical: at the bench it would hurt someone or ruin a part."
-      : "This order is not right yet.",
+      ? t`Not right, and critical: at the bench it would hurt someone or ruin a part.`
+      : t`This order is not right yet.`,
     detail: [
       ...amissWords(answer),
-      `${counted(answer.moves, "move")} ${answer.moves === 1 ? "mends" : "mend"} it.`,
+      t`${counted(answer.moves, "move")} ${answer.moves === 1 ? t`mends` : t`mend`} it.`,
     ].join(" "),
     lines: [
-      ...answer.extra.map((step) => line(`“${title(step)}” does not belong to this job`)),
-      ...answer.missing.map((step) => line(`“${title(step)}” belongs to this job and was left out`)),
+      ...answer.extra.map((step) => line(t`“${title(step)}” does not belong to this job`)),
+      ...answer.missing.map((step) => line(t`“${title(step)}” belongs to this job and was left out`)),
       ...answer.told.map(({ first, then, reasons, critical }) => ({
         ...pairWords(title(first), title(then), reasons),
         critical,
@@ -50,11 +52,11 @@ function amissWords({ told, extra, missing }: ExplainedOrder): string[] {
   const does = (count: number, one: string, many: string): string =>
     `${counted(count, "step")} ${count === 1 ? one : many}.`;
   return [
-    ...(extra.length > 0 ? [does(extra.length, "does not belong here", "do not belong here")] : []),
-    ...(missing.length > 0 ? [does(missing.length, "is missing", "are missing")] : []),
+    ...(extra.length > 0 ? [does(extra.length, t`does not belong here`, t`do not belong here`)] : []),
+    ...(missing.length > 0 ? [does(missing.length, t`is missing`, t`are missing`)] : []),
     ...(told.length > 0 ? [pairs(told.length)] : []),
   ];
 }
 
 const pairs = (count: number): string =>
-  count === 1 ? "One pair is the wrong way round." : `${count} pairs are the wrong way round.`;
+  count === 1 ? t`One pair is the wrong way round.` : t`${count} pairs are the wrong way round.`;

@@ -1,6 +1,8 @@
 /** What is said about an answer, in sentences: a row for each kind of question. */
+
 import type { Remark } from "../../engine/quiz/kind.ts";
 import type { QuestionKind } from "../../engine/quiz/kinds.ts";
+import { t } from "../../engine/words.ts";
 import { capital, pairWords, sentence, type Told } from "../page/words.ts";
 
 type Say = (remark: Remark) => string | Told;
@@ -11,45 +13,45 @@ const reason = (text: string): string => (text === "" ? "" : ` ${sentence(capita
 const because = ({ because }: Remark): string => reason(because);
 
 const chosen: Readonly<Record<Remark["verdict"], Say>> = {
-  right: (remark) => `Right: ${quoted(remark)}${because(remark)}`,
-  wrong: (remark) => `Not right: ${quoted(remark)}${because(remark)}`,
-  missed: (remark) => `Right, and not chosen: ${quoted(remark)}${because(remark)}`,
+  right: (remark) => t`Right: ${quoted(remark)}${because(remark)}`,
+  wrong: (remark) => t`Not right: ${quoted(remark)}${because(remark)}`,
+  missed: (remark) => t`Right, and not chosen: ${quoted(remark)}${because(remark)}`,
 };
 
 const counted: Readonly<Record<Remark["verdict"], Say>> = {
-  right: ({ about: [, expected = ""] }) => `Right. The answer is ${sentence(expected)}`,
+  right: ({ about: [, expected = ""] }) => t`Right. The answer is ${sentence(expected)}`,
   wrong: ({ about: [given = "", expected], because }) =>
     expected === undefined
-      ? `“${given}” can't be read: ${sentence(because)}`
-      : `${given}: ${sentence(because)} The answer is ${sentence(expected)}`,
-  missed: ({ about: [expected = ""] }) => `The answer is ${sentence(expected)}`,
+      ? t`“${given}” can't be read: ${sentence(because)}`
+      : t`${given}: ${sentence(because)} The answer is ${sentence(expected)}`,
+  missed: ({ about: [expected = ""] }) => t`The answer is ${sentence(expected)}`,
 };
 
 const arranged: Readonly<Record<Remark["verdict"], Say>> = {
-  right: () => "This order is right.",
+  right: () => t`This order is right.`,
   wrong: ({ about: [first = "", then], reasons = [] }) =>
-    then === undefined ? `“${first}” does not belong here.` : pairWords(first, then, reasons),
-  missed: (remark) => `Left out: ${quoted(remark)}`,
+    then === undefined ? t`“${first}” does not belong here.` : pairWords(first, then, reasons),
+  missed: (remark) => t`Left out: ${quoted(remark)}`,
 };
 
 const placed: Readonly<Record<Remark["verdict"], Say>> = {
   right: ({ about: [item = "", right = ""], because: why }) => `“${item}”: ${right}.${reason(why)}`,
   wrong: ({ about: [item = "", given = "", right], because: why }) =>
     right === undefined
-      ? `“${item}” can't be read: ${sentence(why)}`
-      : `“${item}”: not “${given}”, but “${right}”.${reason(why)}`,
+      ? t`“${item}” can't be read: ${sentence(why)}`
+      : t`“${item}”: not “${given}”, but “${right}”.${reason(why)}`,
   missed: ({ about: [item = "", right = ""], because: why }) =>
-    `“${item}”: nothing given; it is “${right}”.${reason(why)}`,
+    t`“${item}”: nothing given; it is “${right}”.${reason(why)}`,
 };
 
 const written: Readonly<Record<Remark["verdict"], Say>> = {
   right: ({ about: [, right = ""], because: why }) =>
-    `It is written “${right}”${why === "" ? "" : `; ${why}`}.`,
+    t`It is written “${right}”${why === "" ? "" : `; ${why}`}.`,
   wrong: ({ about: [given = "", right], because: why }) =>
     right === undefined
-      ? `“${given}” can't be read: ${sentence(why)}`
-      : `Not “${given}”, but “${right}”.${reason(why)}`,
-  missed: ({ about: [right = ""] }) => `The answer is “${right}”.`,
+      ? t`“${given}” can't be read: ${sentence(why)}`
+      : t`Not “${given}”, but “${right}”.${reason(why)}`,
+  missed: ({ about: [right = ""] }) => t`The answer is “${right}”.`,
 };
 
 const rows: Readonly<Record<QuestionKind, Readonly<Record<Remark["verdict"], Say>>>> = {
@@ -82,8 +84,8 @@ export function verdictWords(mark: {
   score: number;
   failedCritical: boolean;
 }): string {
-  const critical = mark.failedCritical ? " This one is critical." : "";
-  if (mark.right) return "Right.";
-  if (!mark.answered) return `Not answered.${critical}`;
-  return `${mark.score > 0 ? "Partly right." : "Not right."}${critical}`;
+  const critical = mark.failedCritical ? t` This one is critical.` : "";
+  if (mark.right) return t`Right.`;
+  if (!mark.answered) return t`Not answered.${critical}`;
+  return `${mark.score > 0 ? t`Partly right.` : t`Not right.`}${critical}`;
 }

@@ -1,5 +1,7 @@
 /** The answers of a supervised sitting, as a file for the mentor. */
+
 import { type SittingFile, writeSitting } from "../../engine/quiz/sitting-file.ts";
+import { t } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
 import { saveFile } from "../page/save-file.ts";
 
@@ -9,12 +11,12 @@ export function handInView(sitting: SittingFile, number: number, again: HTMLElem
   return element(
     "section",
     { class: "result" },
-    element("h2", { tabindex: "-1" }, "Answers closed"),
-    element("p", {}, `Save the file ${name} and hand it to your mentor, who marks it. This page can’t.`),
+    element("h2", { tabindex: "-1" }, t`Answers closed`),
+    element("p", {}, t`Save the file ${name} and hand it to your mentor, who marks it. This page can’t.`),
     element(
       "div",
       { class: "actions" },
-      button("Save the file", () => saveFile(name, writeSitting(sitting))),
+      button(t`Save the file`, () => saveFile(name, writeSitting(sitting))),
       again,
     ),
   );

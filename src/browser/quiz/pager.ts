@@ -1,4 +1,5 @@
 /** All questions on one page, or one at a time: a switch, and the way from one to the next. */
+import { t } from "../../engine/words.ts";
 import { button, element, goTo } from "../page/element.ts";
 import { fieldsOf, type Store } from "../page/store.ts";
 
@@ -9,8 +10,8 @@ export class Pager {
   readonly #store: Store;
   readonly #single = element("input", { type: "checkbox", id: "one-at-a-time" });
   readonly #where = element("span", { class: "pager-where", role: "status" });
-  readonly #back = button("Question before", () => this.#turn(-1));
-  readonly #on = button("Next question", () => this.#turn(1));
+  readonly #back = button(t`Question before`, () => this.#turn(-1));
+  readonly #on = button(t`Next question`, () => this.#turn(1));
   #roots: readonly HTMLElement[] = [];
   #at = 0;
 
@@ -23,7 +24,7 @@ export class Pager {
     this.element = element(
       "p",
       { class: "pager-switch" },
-      element("label", { for: "one-at-a-time" }, this.#single, " One question at a time"),
+      element("label", { for: "one-at-a-time" }, this.#single, t` One question at a time`),
     );
     this.steps = element("div", { class: "actions pager" }, this.#back, this.#on, this.#where);
   }
@@ -56,7 +57,7 @@ export class Pager {
     this.steps.hidden = !single;
     this.#back.disabled = this.#at === 0;
     this.#on.disabled = this.#at === this.#roots.length - 1;
-    this.#where.textContent = single ? `Question ${this.#at + 1} of ${this.#roots.length}` : "";
+    this.#where.textContent = single ? t`Question ${this.#at + 1} of ${this.#roots.length}` : "";
     this.#store.save({ single, at: this.#at });
   }
 }

@@ -1,4 +1,5 @@
 /** The number of a supervised paper, which the mentor gives: it draws the questions, so that nobody draws their own. */
+import { t } from "../../engine/words.ts";
 import { element } from "../page/element.ts";
 
 /** `seed` is the one that draws the paper now; `draw` begins the sitting with another. */
@@ -6,7 +7,7 @@ export function paperNumber(seed: string, draw: (seed: string) => void): HTMLEle
   const input = element("input", {
     type: "text",
     id: "paper-number",
-    autocomplete: "off",
+    autocomplete: t`off`,
     maxlength: "40",
     size: "12",
     value: seed,
@@ -18,8 +19,8 @@ export function paperNumber(seed: string, draw: (seed: string) => void): HTMLEle
   return element(
     "p",
     { class: "number-field" },
-    element("label", { for: "paper-number" }, "Number of the paper, from your mentor"),
+    element("label", { for: "paper-number" }, t`Number of the paper, from your mentor`),
     input,
-    element("small", {}, "Another number draws another paper and empties all answers."),
+    element("small", {}, t`Another number draws another paper and empties all answers.`),
   );
 }

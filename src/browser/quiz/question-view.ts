@@ -1,7 +1,9 @@
 /** One question on the page: its field, its button and what is said after it was checked. */
+
 import type { Question } from "../../engine/quiz/kinds.ts";
 import { type Mark, remarksOn } from "../../engine/quiz/score.ts";
 import { shownOrder } from "../../engine/quiz/shown.ts";
+import { t } from "../../engine/words.ts";
 import type { QuizItem } from "../../model/page-data.ts";
 import { button, element } from "../page/element.ts";
 import { toldItem } from "../page/told-item.ts";
@@ -30,7 +32,7 @@ export class QuestionView {
     this.root = options.root;
     this.question = options.item.question;
     this.field = fieldOf(options.item.question, options);
-    this.#check = options.check && button("Check this answer", options.check);
+    this.#check = options.check && button(t`Check this answer`, options.check);
     if (this.#check) this.root.append(element("div", { class: "actions" }, this.#check));
     this.root.append(this.#feedback);
     this.root.addEventListener("input", options.changed);
@@ -57,7 +59,7 @@ export class QuestionView {
     const again =
       see === undefined
         ? undefined
-        : element("p", {}, "Read again: ", element("a", { href: see.href }, see.text), ".");
+        : element("p", {}, t`Read again: `, element("a", { href: see.href }, see.text), ".");
     this.#feedback.replaceChildren(
       element(
         "p",

@@ -1,4 +1,5 @@
 /** The quiz as a whole on the page: a sitting from its first answer to its result. */
+import { t } from "../../engine/words.ts";
 import type { QuizData, QuizItem } from "../../model/page-data.ts";
 import type { Announce } from "../page/announcer.ts";
 import { button, element, goTo } from "../page/element.ts";
@@ -109,8 +110,8 @@ export class QuizView {
     if (!answered) {
       view.note(
         problem === undefined
-          ? "Answer it first."
-          : sentence(`This answer can’t be read: found ${problem.found}; expected ${problem.expected}`),
+          ? t`Answer it first.`
+          : sentence(t`This answer can’t be read: found ${problem.found}; expected ${problem.expected}`),
       );
       return;
     }
@@ -120,7 +121,7 @@ export class QuizView {
   }
 
   #checkWords(): string {
-    return this.#options.data.supervised ? "Close my answers" : "Check my answers";
+    return this.#options.data.supervised ? t`Close my answers` : t`Check my answers`;
   }
 
   /** Asks once before it closes questions that have no answer. */
@@ -129,7 +130,7 @@ export class QuizView {
     const open = asked.filter((view) => !this.#attempt.mark(view.question.id).answered);
     if (open.length > 0 && this.#warning.hidden) {
       const numbers = open.map((view) => asked.indexOf(view) + 1).join(", ");
-      this.#warning.textContent = `Without an answer: ${counted(open.length, "question")} (${numbers}). Answer, or press “${this.#checkWords()}” once more.`;
+      this.#warning.textContent = t`Without an answer: ${counted(open.length, "question")} (${numbers}). Answer, or press “${this.#checkWords()}” once more.`;
       this.#warning.hidden = false;
       this.#warning.focus();
       return;
@@ -163,7 +164,7 @@ export class QuizView {
     return paperNumber(this.#attempt.sitting.seed, (seed) => {
       this.#attempt.reseed(seed);
       this.#begin(0);
-      this.#options.announce(`Paper ${seed}. All answers are empty.`);
+      this.#options.announce(t`Paper ${seed}. All answers are empty.`);
       this.#number.querySelector("input")!.focus();
     });
   }
@@ -193,9 +194,9 @@ export class QuizView {
   #again(): HTMLElement {
     const { data, now } = this.#options;
     const at = sitAgainAt(this.#attempt.sitting.ended, this.#attempt.passed(), data.sitAgain, now());
-    if (at === undefined) return button("Sit again", () => this.#sitAgain());
+    if (at === undefined) return button(t`Sit again`, () => this.#sitAgain());
     const { lang } = document.documentElement;
-    return element("p", { class: "sit-again-at" }, `You may sit again from ${whenWords(at, lang)}.`);
+    return element("p", { class: "sit-again-at" }, t`You may sit again from ${whenWords(at, lang)}.`);
   }
 
   #goToResult(): void {
@@ -205,7 +206,7 @@ export class QuizView {
   #sitAgain(): void {
     this.#attempt.again();
     this.#begin(0);
-    this.#options.announce(`Sitting ${this.#attempt.sitting.number}. All answers are empty again.`);
+    this.#options.announce(t`Sitting ${this.#attempt.sitting.number}. All answers are empty again.`);
     goTo(this.#asked()[0]!.root);
   }
 }

@@ -1,6 +1,8 @@
 /** The result of a sitting: the score, and the faults to go over. */
+
 import type { ToGoOver } from "../../engine/quiz/review.ts";
 import type { QuizScore } from "../../engine/quiz/score.ts";
+import { t } from "../../engine/words.ts";
 import { element } from "../page/element.ts";
 import { counted } from "../page/words.ts";
 import type { QuestionView } from "./question-view.ts";
@@ -27,17 +29,16 @@ export function resultView({ score, pass, sitting, views, toGoOver, again }: Res
     "section",
     { class: score.passed ? "result is-right" : "result is-wrong" },
     element("h2", { tabindex: "-1" }, headline),
-    element("p", {}, `Sitting ${sitting}: ${detail}`),
+    element("p", {}, t`Sitting ${sitting}: ${detail}`),
     ...(faults.length === 0
       ? []
-      : [element("h3", {}, "Faults to go over"), element("p", {}, rule), element("ul", {}, ...faults)]),
+      : [element("h3", {}, t`Faults to go over`), element("p", {}, rule), element("ul", {}, ...faults)]),
     element("div", { class: "actions" }, again),
   );
 }
 
 /** As `toGoOver` reckons. */
-const rule =
-  "For the next workshop evening. A question stays on this list until you have got it right once more, a critical one twice running.";
+const rule = t`For the next workshop evening. A question stays on this list until you have got it right once more, a critical one twice running.`;
 
 /** `asked`: it stands on this paper. */
 function faultLine(
@@ -47,13 +48,14 @@ function faultLine(
   critical = question.critical,
 ): HTMLLIElement {
   const ask = asked ? element("a", { href: `#${root.id}` }, question.ask) : question.ask;
-  const times = missed > 1 ? ` Missed ${counted(missed, "time")}.` : "";
-  const since = rightSince > 0 ? " Right since, and once more to go." : "";
-  const reading = see === undefined ? [] : [" Read again: ", element("a", { href: see.href }, see.text), "."];
+  const times = missed > 1 ? t` Missed ${counted(missed, "time")}.` : "";
+  const since = rightSince > 0 ? t` Right since, and once more to go.` : "";
+  const reading =
+    see === undefined ? [] : [t` Read again: `, element("a", { href: see.href }, see.text), "."];
   return element(
     "li",
     {},
-    critical ? element("strong", {}, "Critical. ") : undefined,
+    critical ? element("strong", {}, t`Critical. `) : undefined,
     ask,
     times + since,
     ...reading,

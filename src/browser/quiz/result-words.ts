@@ -1,6 +1,8 @@
 /** The result of a sitting, in words. */
+
 import type { QuizScore } from "../../engine/quiz/score.ts";
 import { pointsWords, shareWords } from "../../engine/quiz/score-words.ts";
+import { t } from "../../engine/words.ts";
 import { counted } from "../page/words.ts";
 
 export interface ResultWords {
@@ -14,12 +16,12 @@ export function resultWords(
 ): ResultWords {
   const critical = questions.filter((mark) => mark.failedCritical).length;
   const reached = fraction >= pass;
-  const why = reached && critical > 0 ? ` The mark is reached, but ${criticalWords(critical)} right.` : "";
+  const why = reached && critical > 0 ? t` The mark is reached, but ${criticalWords(critical)} right.` : "";
   return {
-    headline: passed ? "Passed" : "Not passed yet",
-    detail: `${pointsWords(score)} of ${counted(max, "point")}, ${shareWords(fraction)}; the pass mark is ${shareWords(pass)}.${why}`,
+    headline: passed ? t`Passed` : t`Not passed yet`,
+    detail: t`${pointsWords(score)} of ${counted(max, "point")}, ${shareWords(fraction)}; the pass mark is ${shareWords(pass)}.${why}`,
   };
 }
 
 const criticalWords = (count: number): string =>
-  count === 1 ? "a critical question is not" : `${count} critical questions are not`;
+  count === 1 ? t`a critical question is not` : t`${count} critical questions are not`;

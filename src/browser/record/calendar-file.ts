@@ -1,3 +1,5 @@
+import { t } from "../../engine/words.ts";
+
 /** What lapses, as an iCalendar file (RFC 5545) for the calendar of a phone. */
 
 export interface Lapse {
@@ -34,14 +36,14 @@ function entry(
   { module, title, until }: Lapse,
   { programme, owner, soonDays, now }: CalendarOptions,
 ): string[] {
-  const summary = escaped(`Sign-off lapses: ${title}`);
+  const summary = escaped(t`Sign-off lapses: ${title}`);
   return [
     "BEGIN:VEVENT",
     `UID:${module}-${until}-${owner.slice(-12)}@benchwright.invalid`,
     `DTSTAMP:${now.slice(0, 19).replaceAll(/[-:]/g, "")}Z`,
     `DTSTART;VALUE=DATE:${until.replaceAll("-", "")}`,
     `SUMMARY:${summary}`,
-    `DESCRIPTION:${escaped(`${programme}: the last day on which the sign-off holds. Ask a mentor to watch you before.`)}`,
+    `DESCRIPTION:${escaped(t`${programme}: the last day on which the sign-off holds. Ask a mentor to watch you before.`)}`,
     "TRANSP:TRANSPARENT",
     "BEGIN:VALARM",
     "ACTION:DISPLAY",

@@ -1,5 +1,6 @@
 /** Small things that follow from what is kept. */
 
+import { t } from "../../engine/words.ts";
 import type { Lapse } from "./calendar-file.ts";
 import type { DayWords } from "./day-words.ts";
 import { type RecordFacts, shortKey } from "./facts-view.ts";
@@ -13,7 +14,7 @@ export const factsOf = ({ record, situation }: Overview, { saved }: Held, day: D
   name: nameOf(record),
   date: day(situation.on),
   key: shortKey(record.owner),
-  saved: saved === undefined ? "not yet" : day(saved.at.slice(0, 10)),
+  saved: saved === undefined ? t`not yet` : day(saved.at.slice(0, 10)),
 });
 
 /** "" where none was chosen. */

@@ -1,5 +1,7 @@
 /** The record as a file: saved, added to, printed; what lapses as a calendar; the name that it bears. */
+
 import type { RecordProblem } from "../../engine/competency/problems.ts";
+import { t } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
 import { counted, sentence } from "../page/words.ts";
 import type { AddedFile } from "./added-file.ts";
@@ -28,19 +30,19 @@ export class FileView {
 
   constructor(actions: FileActions) {
     this.#actions = actions;
-    this.#calendar = button("What lapses, for a calendar", () => this.#actions.calendar?.());
+    this.#calendar = button(t`What lapses, for a calendar`, () => this.#actions.calendar?.());
     this.#name = nameField();
     this.element = element(
       "section",
       { class: "group record-file", "aria-labelledby": "s_file" },
-      element("h2", { id: "s_file" }, "Your name and your file"),
+      element("h2", { id: "s_file" }, t`Your name and your file`),
       this.#nameForm(),
       element(
         "div",
         { class: "actions" },
-        button("Save my record as a file", () => void this.#save(), { class: "is-main" }),
+        button(t`Save my record as a file`, () => void this.#save(), { class: "is-main" }),
         this.#chooser(),
-        button("Print this page", () => window.print()),
+        button(t`Print this page`, () => window.print()),
         this.#calendar,
       ),
       element("p", { class: "small" }, hint),
@@ -59,12 +61,12 @@ export class FileView {
     const form = element(
       "form",
       { class: "name-form" },
-      element("label", { for: "record-name" }, "Name, as your mentor knows you"),
+      element("label", { for: "record-name" }, t`Name, as your mentor knows you`),
       element(
         "p",
         { class: "search-field" },
         this.#name,
-        element("button", { type: "submit" }, "Keep this name"),
+        element("button", { type: "submit" }, t`Keep this name`),
       ),
     );
     form.addEventListener("submit", (event) => {
@@ -75,9 +77,9 @@ export class FileView {
   }
 
   async #rename(name: string): Promise<void> {
-    if (name === "") return this.#say("Write a name first; a first name will do.");
+    if (name === "") return this.#say(t`Write a name first; a first name will do.`);
     await this.#actions.rename(name);
-    this.#say(`Kept. Your file will say ${sentence(name)}`);
+    this.#say(t`Kept. Your file will say ${sentence(name)}`);
   }
 
   /** A label that looks like a button: the field itself can't be dressed. */
@@ -91,13 +93,13 @@ export class FileView {
       "span",
       { class: "file-chooser" },
       input,
-      element("label", { for: "record-add" }, "Add a file to it"),
+      element("label", { for: "record-add" }, t`Add a file to it`),
     );
   }
 
   async #save(): Promise<void> {
     const name = await this.#actions.save();
-    this.#say(`Saved as ${name}, where this browser puts downloads. Keep it, or hand it to your mentor.`);
+    this.#say(t`Saved as ${name}, where this browser puts downloads. Keep it, or hand it to your mentor.`);
   }
 
   async #add(file: File): Promise<void> {
@@ -105,21 +107,21 @@ export class FileView {
       const added = await this.#actions.add(await file.slice(0, largestFile).text());
       this.#tell(file.name, added);
     } catch {
-      this.#say(`${file.name} could not be read. Nothing was changed. Choose it again, or another one.`);
+      this.#say(t`${file.name} could not be read. Nothing was changed. Choose it again, or another one.`);
     }
   }
 
   #tell(file: string, added: AddedFile): void {
     if (!added.ok) {
-      const [title, list] = [`${file} was not added: nothing of your record was changed.`, added.problems];
+      const [title, list] = [t`${file} was not added: nothing of your record was changed.`, added.problems];
       this.#said.replaceChildren(element("p", { class: "warning" }, title), problemList(list));
       return;
     }
     const count = added.events.length;
     const words =
       count === 0
-        ? `Your record had everything that is in ${file}.`
-        : `Added ${counted(count, "entry", "entries")} from ${file}.`;
+        ? t`Your record had everything that is in ${file}.`
+        : t`Added ${counted(count, "entry", "entries")} from ${file}.`;
     this.#said.replaceChildren(
       element("p", {}, words),
       ...(added.remarks.length === 0 ? [] : [problemList(added.remarks)]),
@@ -139,17 +141,16 @@ const nameField = (): HTMLInputElement =>
     maxlength: String(longestName),
   });
 
-const hint =
-  "A file to add may be another copy of your record, from another device, or what a mentor has signed for you. Adding loses nothing: what is in both is kept once.";
+const hint = t`A file to add may be another copy of your record, from another device, or what a mentor has signed for you. Adding loses nothing: what is in both is kept once.`;
 
 /** With its code, so that a mentor can look it up. */
 function problemList(problems: readonly RecordProblem[]): HTMLElement {
   const shown = problems
     .slice(0, most)
     .map(({ code, message, at }) =>
-      element("li", {}, element("code", {}, code), at === undefined ? " " : ` at ${at}: `, message),
+      element("li", {}, element("code", {}, code), at === undefined ? " " : t` at ${at}: `, message),
     );
-  const more = problems.length > most ? [element("li", {}, `and ${problems.length - most} more`)] : [];
+  const more = problems.length > most ? [element("li", {}, t`and ${problems.length - most} more`)] : [];
   return element("ul", { class: "problems" }, ...shown, ...more);
 }
 

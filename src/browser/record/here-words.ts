@@ -1,5 +1,7 @@
 /** What works on the address at which the page stands just now. */
 
+import { t } from "../../engine/words.ts";
+
 export interface Here {
   /** With its colon: "https:", "http:", "file:". */
   readonly protocol: string;
@@ -11,12 +13,12 @@ export interface Here {
 export function hereWords({ protocol, isSecure, hasCipher }: Here): string {
   const place =
     protocol === "file:"
-      ? "You have opened this page from a disk."
+      ? t`You have opened this page from a disk.`
       : isSecure
-        ? "You have opened this page at a secure address."
-        : "You have opened this page over plain http.";
+        ? t`You have opened this page at a secure address.`
+        : t`You have opened this page over plain http.`;
   const key = hasCipher
-    ? "Everything on it works here."
-    : "A key can’t be taken along from here, since the browser keeps its cipher from such addresses; all else works.";
+    ? t`Everything on it works here.`
+    : t`A key can’t be taken along from here, since the browser keeps its cipher from such addresses; all else works.`;
   return `${place} ${key}`;
 }

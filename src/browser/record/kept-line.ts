@@ -1,4 +1,5 @@
 /** What a page says once something has gone into the record: that it is there, and the file to take it along. */
+import { t } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
 import { saveFile } from "../page/save-file.ts";
 import type { OwnRecord } from "./own-record.ts";
@@ -14,18 +15,18 @@ export interface KeptLineOptions {
 /** A line that is filled in once it is known how the adding went. */
 export function keptLine({ own, href, adding }: KeptLineOptions): HTMLElement {
   const said = element("p", { role: "status" });
-  const save = button("Save my record as a file", () => void offer(own, said));
+  const save = button(t`Save my record as a file`, () => void offer(own, said));
   const place = element("div", { class: "kept-line" }, said);
-  const link = element("a", { href }, "your record");
+  const link = element("a", { href }, t`your record`);
   void Promise.resolve(adding)
     .then(
       () => own.troubleWords(),
-      () => "This could not be written into your record: what was to be kept is not in order.",
+      () => t`This could not be written into your record: what was to be kept is not in order.`,
     )
     .then((trouble) => {
       said.classList.toggle("warning", trouble !== undefined);
-      const words = adding === undefined ? "It is in " : "Kept in ";
-      said.replaceChildren(...(trouble === undefined ? [words, link, ", on this device."] : [trouble]));
+      const words = adding === undefined ? t`It is in ` : t`Kept in `;
+      said.replaceChildren(...(trouble === undefined ? [words, link, t`, on this device.`] : [trouble]));
       place.append(element("p", {}, save));
     });
   return place;
@@ -35,5 +36,5 @@ async function offer(own: OwnRecord, said: HTMLElement): Promise<void> {
   const { name, text } = await own.file();
   saveFile(name, text);
   said.classList.remove("warning");
-  said.textContent = `Saved as ${name}, where this browser puts downloads.`;
+  said.textContent = t`Saved as ${name}, where this browser puts downloads.`;
 }

@@ -1,7 +1,9 @@
 /** Takes the owner's key along in a locked file, and takes it up again. */
+
 import { type Cipher, webCipher } from "../../engine/competency/key-cipher.ts";
 import { lockKey, unlockKey } from "../../engine/competency/key-file.ts";
 import { readJson } from "../../engine/competency/strict-json.ts";
+import { t } from "../../engine/words.ts";
 import { saveFile } from "../page/save-file.ts";
 import { slug } from "./file-name.ts";
 import type { OwnRecord } from "./own-record.ts";
@@ -33,14 +35,13 @@ export async function takeKey(
   if (!json.ok) return json.problem.message;
   const opened = await unlockKey(json.value, passphrase, cipher);
   if (!opened.ok) return opened.message;
-  if (opened.key === own.owner) return "This is the key that is here already. Nothing was changed.";
+  if (opened.key === own.owner) return t`This is the key that is here already. Nothing was changed.`;
   try {
     await own.replaceOwner(ownerOf(opened.secret));
     return undefined;
   } catch (error) {
-    return error instanceof NotEmpty ? notEmpty : "The key could not be kept here. Nothing was changed.";
+    return error instanceof NotEmpty ? notEmpty : t`The key could not be kept here. Nothing was changed.`;
   }
 }
 
-const notEmpty =
-  "There are entries on this device already, under another key. Save them as a file and erase the record here first; then take up this key. A mentor can sign that it goes on for the other one.";
+const notEmpty = t`There are entries on this device already, under another key. Save them as a file and erase the record here first; then take up this key. A mentor can sign that it goes on for the other one.`;

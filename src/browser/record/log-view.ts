@@ -2,6 +2,7 @@
 
 import type { ReleaseCard } from "../../engine/competency/release.ts";
 import type { Missing, ModuleState } from "../../engine/competency/state.ts";
+import { t } from "../../engine/words.ts";
 import { element } from "../page/element.ts";
 import { counted } from "../page/words.ts";
 import { type LogCells, logCells } from "./log-words.ts";
@@ -42,7 +43,7 @@ function nextCell(card: ReleaseCard, state: ModuleState, naming: Naming, root: s
     element("span", { class: "standing" }, standingSentence(state, card, naming.day)),
     ...(state.stopped === undefined
       ? []
-      : [element("strong", {}, `Stopped for safety on ${naming.day(state.stopped)}: be watched again.`)]),
+      : [element("strong", {}, t`Stopped for safety on ${naming.day(state.stopped)}: be watched again.`)]),
     ...(first === undefined ? [] : [element("ul", { class: "next" }, first)]),
     ...(others.length === 0 ? [] : [rest(others)]),
   ];
@@ -52,6 +53,6 @@ const rest = (items: readonly HTMLElement[]): HTMLElement =>
   element(
     "details",
     {},
-    element("summary", {}, `then ${counted(items.length, "more thing")}`),
+    element("summary", {}, t`then ${counted(items.length, "more thing")}`),
     element("ul", { class: "next" }, ...items),
   );

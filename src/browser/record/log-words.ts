@@ -1,4 +1,5 @@
 /** What stands in the cells of the log, module by module. */
+
 import { dayOf } from "../../engine/competency/calendar.ts";
 import type { RecordEvent } from "../../engine/competency/event.ts";
 import { noFacts, revisionKey } from "../../engine/competency/facts.ts";
@@ -7,6 +8,7 @@ import type { Level } from "../../engine/competency/levels.ts";
 import type { ReleaseCard } from "../../engine/competency/release.ts";
 import type { Observation } from "../../engine/competency/sign-off.ts";
 import type { ModuleState } from "../../engine/competency/state.ts";
+import { t } from "../../engine/words.ts";
 import type { DayWords } from "./day-words.ts";
 import type { Overview } from "./overview.ts";
 
@@ -72,8 +74,8 @@ class ModuleLog {
     const { hazards } = this.#card;
     const known = hazards.filter(({ id }) => this.#overview.assessed.gathered.hazards.has(id)).length;
     return [
-      ...(this.#facts.read ? [this.#last("read") ?? "yes"] : []),
-      ...(known === 0 ? [] : [`hazards ${known} of ${hazards.length}`]),
+      ...(this.#facts.read ? [this.#last("read") ?? t`yes`] : []),
+      ...(known === 0 ? [] : [t`hazards ${known} of ${hazards.length}`]),
     ];
   }
 
@@ -81,22 +83,22 @@ class ModuleLog {
     const { passed, best, handedIn } = this.#facts;
     const last = this.#last("quiz");
     const when = last === undefined ? [] : [last];
-    if (passed !== undefined) return [`passed, ${percent(passed)}`, ...when];
-    if (best !== undefined) return [`${percent(best)}, not passed`, ...when];
-    return handedIn ? ["handed in", ...when] : [];
+    if (passed !== undefined) return [t`passed, ${percent(passed)}`, ...when];
+    if (best !== undefined) return [t`${percent(best)}, not passed`, ...when];
+    return handedIn ? [t`handed in`, ...when] : [];
   }
 
   practice(): string[] {
     const { practices } = this.#card;
     const right = practices.filter(({ id }) => this.#facts.practices.has(id)).length;
     const last = this.#last("practice");
-    return right === 0 || last === undefined ? [] : [`${right} of ${practices.length}`, last];
+    return right === 0 || last === undefined ? [] : [t`${right} of ${practices.length}`, last];
   }
 
   run(): string[] {
     const last = this.#last("run");
     if (last === undefined) return [];
-    return [this.#facts.run ? "done" : "with a critical stop", last];
+    return [this.#facts.run ? t`done` : t`with a critical stop`, last];
   }
 
   bench(): string[] {
@@ -121,13 +123,13 @@ class ModuleLog {
   signed(): string[] {
     const { level, until, revision } = this.#state ?? {};
     if (level === undefined) return [];
-    const on = revision === undefined || revision === this.#card.revision ? [] : [`on revision ${revision}`];
-    return [levelWords[level], ...on, ...(until === undefined ? [] : [`until ${this.#day(until)}`])];
+    const on = revision === undefined || revision === this.#card.revision ? [] : [t`on revision ${revision}`];
+    return [levelWords[level], ...on, ...(until === undefined ? [] : [t`until ${this.#day(until)}`])];
   }
 }
 
 export const levelWords: { readonly [Each in Level]: string } = {
-  "under eye": "under a mentor’s eye",
-  alone: "alone",
-  "may teach": "alone; may teach",
+  "under eye": t`under a mentor’s eye`,
+  alone: t`alone`,
+  "may teach": t`alone; may teach`,
 };

@@ -1,4 +1,5 @@
 /** "I have read this sheet": a button that writes it into the record, or when that was done. The recorder comes only when it is pressed. */
+import { t } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
 import { loadScript } from "../page/load-script.ts";
 import { openIfThere } from "./database.ts";
@@ -17,8 +18,8 @@ interface Note {
 }
 
 const words = {
-  read: { button: "I have read this sheet", noted: "Read" },
-  hazard: { button: "I have read and understood this", noted: "Acknowledged" },
+  read: { button: t`I have read this sheet`, noted: t`Read` },
+  hazard: { button: t`I have read and understood this`, noted: t`Acknowledged` },
 } as const;
 
 export class NoteView {
@@ -62,7 +63,7 @@ export class NoteView {
 
   #ask(): void {
     const press = button(words[this.#note.kind].button, () => void this.#add(press));
-    this.#place.replaceChildren(press, element("small", {}, "Writes it into your record, on this device."));
+    this.#place.replaceChildren(press, element("small", {}, t`Writes it into your record, on this device.`));
   }
 
   async #add(press: HTMLButtonElement): Promise<void> {
@@ -73,7 +74,7 @@ export class NoteView {
       this.#tell(await record.add(this.#happened()), record.troubleWords());
     } catch {
       press.disabled = false;
-      this.#say("It could not be written down just now. Try again when the page has loaded anew.");
+      this.#say(t`It could not be written down just now. Try again when the page has loaded anew.`);
     }
   }
 
@@ -86,8 +87,8 @@ export class NoteView {
     const line = element(
       "p",
       { tabindex: "-1" },
-      `${words[this.#note.kind].noted} on ${day}, in `,
-      element("a", { href: this.#note.record }, "your record"),
+      t`${words[this.#note.kind].noted} on ${day}, in `,
+      element("a", { href: this.#note.record }, t`your record`),
       ".",
     );
     const hadFocus = this.#place.contains(document.activeElement);

@@ -1,5 +1,7 @@
 /** Where a person's record is kept: in the browser's database, or, where that is refused, in the memory of the page. */
+
 import type { RecordEvent } from "../../engine/competency/event.ts";
+import { t } from "../../engine/words.ts";
 
 /** The trainee's own key, as it can be taken along. */
 export interface Owner {
@@ -55,7 +57,7 @@ export class NotEmpty extends Error {
 }
 
 /** How a record is called until a name is chosen. One that was chosen at any time is later than this. */
-export const noName = { name: "no name yet", named: "1970-01-01T00:00:00.000Z" } as const;
+export const noName = { name: t`no name yet`, named: "1970-01-01T00:00:00.000Z" } as const;
 
 /** What a record begins with. */
 export const beginning = (owner: Owner): Own => ({ owner, ...noName, saved: undefined });

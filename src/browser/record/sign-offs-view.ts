@@ -1,6 +1,8 @@
 /** The sign-offs of a record: what holds, what does not and why, and a statement of each to print. */
+
 import { lastDay } from "../../engine/competency/calendar.ts";
 import type { JudgedSignOff } from "../../engine/competency/support.ts";
+import { t } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
 import { levelWords } from "./log-words.ts";
 import type { Naming } from "./next-words.ts";
@@ -19,25 +21,24 @@ export function signOffsView(options: SignOffsOptions): HTMLElement {
   return element(
     "section",
     { class: "group", "aria-labelledby": "s_sign-offs" },
-    element("h2", { id: "s_sign-offs" }, "Sign-offs"),
+    element("h2", { id: "s_sign-offs" }, t`Sign-offs`),
     signOffs.length === 0 ? element("p", {}, none) : table(signOffs, options),
     element(
       "p",
       { class: "on-screen small" },
-      "Whoever wants to be sure of a sign-off opens your file at ",
+      t`Whoever wants to be sure of a sign-off opens your file at `,
       check(options.root),
       ".",
     ),
   );
 }
 
-const none =
-  "None yet. When a module is ready, a mentor watches you, signs on their own device, and hands you a file; add it to your record below.";
+const none = t`None yet. When a module is ready, a mentor watches you, signs on their own device, and hands you a file; add it to your record below.`;
 
 const check = (root: string): HTMLElement =>
-  element("a", { href: `${root}check/index.html` }, "Check a sign-off");
+  element("a", { href: `${root}check/index.html` }, t`Check a sign-off`);
 
-const columns = ["Module", "May work", "Signed", "Until", "Holds", "On paper"];
+const columns = [t`Module`, t`May work`, t`Signed`, t`Until`, t`Holds`, t`On paper`];
 
 function table(signOffs: readonly JudgedSignOff[], options: SignOffsOptions): HTMLElement {
   const head = columns.map((name) => element("th", { scope: "col" }, name));
@@ -52,19 +53,20 @@ function table(signOffs: readonly JudgedSignOff[], options: SignOffsOptions): HT
 function row(signOff: JudgedSignOff, { overview, naming, print }: SignOffsOptions): HTMLElement {
   const { statement, until, day } = signOff.signed;
   const { title, revision, level, issuerName } = statement;
-  const last = until === undefined ? "no end" : naming.day(lastDay(until, overview.situation.rules.timeZone));
+  const last =
+    until === undefined ? t`no end` : naming.day(lastDay(until, overview.situation.rules.timeZone));
   return element(
     "tr",
     {},
-    element("th", { scope: "row" }, title, element("small", {}, `revision ${revision}`)),
-    cell("May work", levelWords[level]),
-    cell("Signed", `${issuerName}, ${naming.day(day)}`),
-    cell("Until", last),
+    element("th", { scope: "row" }, title, element("small", {}, t`revision ${revision}`)),
+    cell(t`May work`, levelWords[level]),
+    cell(t`Signed`, `${issuerName}, ${naming.day(day)}`),
+    cell(t`Until`, last),
     holds(signOff),
     element(
       "td",
       {},
-      button("Statement", () => print(signOff), { "aria-label": `Statement of sign-off: ${title}` }),
+      button(t`Statement`, () => print(signOff), { "aria-label": t`Statement of sign-off: ${title}` }),
     ),
   );
 }
@@ -74,7 +76,7 @@ const cell = (name: string, ...content: readonly (Node | string)[]): HTMLElement
 
 function holds({ problems }: JudgedSignOff): HTMLElement {
   const reasons = problems.map(({ message }) => element("small", {}, message));
-  return cell("Holds", codesOr(problems, "yes", "no"), ...reasons);
+  return cell(t`Holds`, codesOr(problems, t`yes`, t`no`), ...reasons);
 }
 
 /** `yes`, or `no` with the codes of what is against it. */

@@ -1,6 +1,8 @@
 /** A sign-off as a sheet of paper: who may do what, by whose word, until when, and how to check it. */
+
 import { lastDay } from "../../engine/competency/calendar.ts";
 import type { JudgedSignOff } from "../../engine/competency/support.ts";
+import { t } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
 import type { Naming } from "./next-words.ts";
 import type { Overview } from "./overview.ts";
@@ -14,9 +16,9 @@ export interface StatementOptions {
 }
 
 const may = {
-  "under eye": "may do this work under a mentor’s eye",
-  alone: "may do this work alone",
-  "may teach": "may do this work alone, and teach it",
+  "under eye": t`may do this work under a mentor’s eye`,
+  alone: t`may do this work alone`,
+  "may teach": t`may do this work alone, and teach it`,
 } as const;
 
 /** While it stands on the page, it alone is printed. Its heading can have the focus. */
@@ -26,23 +28,23 @@ export function statementView({ signOff, overview, naming, close }: StatementOpt
   const { programme, timeZone } = overview.situation.rules;
   const until = signed.until === undefined ? undefined : lastDay(signed.until, timeZone);
   const lines: readonly (readonly [string, string | undefined])[] = [
-    ["Module", `${statement.title}, revision ${statement.revision}`],
-    ["Signed by", `${statement.issuerName}, mentor of ${programme}`],
-    ["Signed on", naming.day(signed.day)],
+    [t`Module`, t`${statement.title}, revision ${statement.revision}`],
+    [t`Signed by`, t`${statement.issuerName}, mentor of ${programme}`],
+    [t`Signed on`, naming.day(signed.day)],
     [
-      "Holds until",
-      until === undefined ? "it is withdrawn" : `${naming.day(until)}, unless it is withdrawn before`,
+      t`Holds until`,
+      until === undefined ? t`it is withdrawn` : t`${naming.day(until)}, unless it is withdrawn before`,
     ],
     [
-      "Looked up",
-      `${naming.day(overview.situation.on)}, ${codesOr(problems, "it holds", "it does not count")}`,
+      t`Looked up`,
+      `${naming.day(overview.situation.on)}, ${codesOr(problems, t`it holds`, t`it does not count`)}`,
     ],
-    ["Quiz", statement.score === undefined ? undefined : `${Math.floor(statement.score * 100)} %`],
-    ["Rests on", statement.evidence.map(({ name }) => name).join("; ") || undefined],
-    ["In the mentor’s words", statement.words || undefined],
-    ["Key of the mentor", statement.issuer],
-    ["Key of the trainee", statement.subject],
-    ["Digest", signed.digest],
+    [t`Quiz`, statement.score === undefined ? undefined : `${Math.floor(statement.score * 100)} %`],
+    [t`Rests on`, statement.evidence.map(({ name }) => name).join("; ") || undefined],
+    [t`In the mentor’s words`, statement.words || undefined],
+    [t`Key of the mentor`, statement.issuer],
+    [t`Key of the trainee`, statement.subject],
+    [t`Digest`, signed.digest],
   ];
   return element(
     "section",
@@ -53,7 +55,7 @@ export function statementView({ signOff, overview, naming, close }: StatementOpt
       element(
         "div",
         { class: "title-block-title" },
-        element("h2", { id: "s_statement", tabindex: "-1" }, "Statement of sign-off"),
+        element("h2", { id: "s_statement", tabindex: "-1" }, t`Statement of sign-off`),
         element("p", {}, programme),
       ),
     ),
@@ -75,8 +77,8 @@ export function statementView({ signOff, overview, naming, close }: StatementOpt
     element(
       "div",
       { class: "actions" },
-      button("Print", () => window.print(), { class: "is-main" }),
-      button("Close", close),
+      button(t`Print`, () => window.print(), { class: "is-main" }),
+      button(t`Close`, close),
     ),
   );
 }
@@ -84,7 +86,5 @@ export function statementView({ signOff, overview, naming, close }: StatementOpt
 const line = (name: string, value: string): HTMLElement =>
   element("div", {}, element("dt", {}, name), element("dd", {}, value));
 
-const howToCheck =
-  "This sheet is a copy for people to read and proves nothing by itself. The signed statement is in the trainee’s record file; whoever wants to be sure opens that on the programme’s site, at Check a sign-off.";
-const deferral =
-  "It speaks of this module on this revision and of nothing else. Local rules, licensed practice, the maker’s instructions and whoever answers for the place decide what may be done there.";
+const howToCheck = t`This sheet is a copy for people to read and proves nothing by itself. The signed statement is in the trainee’s record file; whoever wants to be sure opens that on the programme’s site, at Check a sign-off.`;
+const deferral = t`It speaks of this module on this revision and of nothing else. Local rules, licensed practice, the maker’s instructions and whoever answers for the place decide what may be done there.`;

@@ -1,3 +1,5 @@
+import { t } from "../../engine/words.ts";
+
 /** Whether the browser will keep what it holds. */
 
 /** Undefined where the browser does not say. */
@@ -13,13 +15,13 @@ export async function isPromised(): Promise<boolean | undefined> {
 export function stayWords(promised: boolean | undefined, unsaved: number, total: number): string {
   const stays =
     promised === true
-      ? "The browser has promised to keep the record until you erase it."
-      : "The browser may clear the record away when it needs room, some after a week without a visit.";
+      ? t`The browser has promised to keep the record until you erase it.`
+      : t`The browser may clear the record away when it needs room, some after a week without a visit.`;
   return `${stays} ${fileWords(unsaved, total)}`;
 }
 
 function fileWords(unsaved: number, total: number): string {
-  if (total === 0) return "There is nothing in it yet.";
-  if (unsaved === 0) return "All of it is in a file that you have saved.";
-  return unsaved === 1 ? "One entry is in no file yet." : `${unsaved} entries are in no file yet.`;
+  if (total === 0) return t`There is nothing in it yet.`;
+  if (unsaved === 0) return t`All of it is in a file that you have saved.`;
+  return unsaved === 1 ? t`One entry is in no file yet.` : t`${unsaved} entries are in no file yet.`;
 }

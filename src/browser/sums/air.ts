@@ -1,4 +1,5 @@
 /** How much fresh air keeps a vapour below a limit. */
+import { t } from "../../engine/words.ts";
 import type { AirNeeded } from "../../engine/workshop/air/air-needed.ts";
 import type { ExposureLimit, Substance } from "../../engine/workshop/air/substance.ts";
 import { airedIn } from "../../engine/workshop/asked/evaporation.ts";
@@ -22,14 +23,14 @@ function answer(
   { airM3PerHour, limitShareOfLowerLimit, ...grounds }: AirNeeded,
   units: UnitSystem,
 ): Answer {
-  const flow = inBoth("Fresh air", airM3PerHour / 3600, airFlow, units, 3, roundedUp);
+  const flow = inBoth(t`Fresh air`, airM3PerHour / 3600, airFlow, units, 3, roundedUp);
   const ofLower = formatNumber(roundedUp(limitShareOfLowerLimit * 100, 3), 3);
   return {
-    headline: `${capital(name)}: about ${bothWords(flow)} of fresh air, an estimate`,
+    headline: t`${capital(name)}: about ${bothWords(flow)} of fresh air, an estimate`,
     figures: [
       flow,
-      { name: "To stay on average below", value: `${limit.amount} ${limit.unit}`, also: limit.name },
-      { name: "That limit is, of the lower flammable limit", value: `${ofLower} %` },
+      { name: t`To stay on average below`, value: `${limit.amount} ${limit.unit}`, also: limit.name },
+      { name: t`That limit is, of the lower flammable limit`, value: `${ofLower} %` },
     ],
     grounds,
   };

@@ -1,4 +1,5 @@
 /** An answer on the page: what is said aloud, and what it rests on. */
+import { t } from "../../engine/words.ts";
 import { element } from "../page/element.ts";
 import type { Answer, Comparison, Figure } from "./answer.ts";
 
@@ -7,7 +8,7 @@ export function answerParts(answer: Answer, linkOf: (thread: string) => string):
   const { headline, figures, comparison, grounds } = answer;
   return [
     element("h3", {}, unbroken(headline)),
-    ...(grounds.warnings.length === 0 ? [] : [named("Take care", grounds.warnings, "sum-care")]),
+    ...(grounds.warnings.length === 0 ? [] : [named(t`Take care`, grounds.warnings, "sum-care")]),
     ...(figures.length === 0 ? [] : [figureList(figures)]),
     ...(comparison === undefined ? [] : [comparisonTable(comparison, linkOf)]),
   ];
@@ -17,8 +18,8 @@ export function answerParts(answer: Answer, linkOf: (thread: string) => string):
 export function groundParts({ grounds }: Answer): Node[] {
   const sources = [...new Set(grounds.sources)].join("; ");
   return [
-    ...(grounds.assumptions.length === 0 ? [] : [named("Assumed", grounds.assumptions, "sum-assumed")]),
-    element("p", { class: "sum-sources" }, element("b", {}, "Sources:"), ` ${sources}.`),
+    ...(grounds.assumptions.length === 0 ? [] : [named(t`Assumed`, grounds.assumptions, "sum-assumed")]),
+    element("p", { class: "sum-sources" }, element("b", {}, t`Sources:`), ` ${sources}.`),
   ];
 }
 

@@ -1,4 +1,5 @@
 /** One quantity in another unit, or in every unit of its kind. */
+import { t } from "../../engine/words.ts";
 import {
   type Conversion,
   conversionIn,
@@ -21,13 +22,13 @@ const grounds = { assumptions: [], warnings: [], sources: [conversionSource] };
 function answer(asked: Conversion): Answer {
   const { from, to, figures } = asked;
   const written = formatQuantity(from, figures);
-  if (to === undefined) return { headline: `${written} is`, figures: allOf(asked), grounds };
+  if (to === undefined) return { headline: t`${written} is`, figures: allOf(asked), grounds };
   return { headline: `${written} = ${formatQuantity(to, figures)}`, figures: [], grounds };
 }
 
 function allOf({ from, figures }: Conversion): Figure[] {
   return inOtherUnits(from).map(({ amount, unit }) => ({
-    name: unit === "" ? "as a bare number" : unit,
+    name: unit === "" ? t`as a bare number` : unit,
     value: formatNumber(amount, figures),
   }));
 }

@@ -1,4 +1,5 @@
 /** A measured screw: which thread it can have. */
+import { t } from "../../engine/words.ts";
 import { measuredIn } from "../../engine/workshop/asked/thread.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
 import { type Candidate, identifyThread, type Measured } from "../../engine/workshop/threads/identify.ts";
@@ -19,11 +20,11 @@ function answer(measured: Measured, units: UnitSystem): Answer {
   const fits = found.candidates.length > 0;
   const shown = fits ? found.candidates : found.nearest;
   return {
-    headline: fits ? fitWords(found.candidates) : "None of the threads known here fits.",
+    headline: fits ? fitWords(found.candidates) : t`None of the threads known here fits.`,
     figures: [],
     comparison: {
-      caption: fits ? "Nearest first" : "For comparison only, the nearest",
-      columns: ["Thread", "Flanks", "Diameter", "Pitch", "Yours differs by"],
+      caption: fits ? t`Nearest first` : t`For comparison only, the nearest`,
+      columns: [t`Thread`, t`Flanks`, t`Diameter`, t`Pitch`, t`Yours differs by`],
       rows: shown.map((one) => rowOf(one, units)),
     },
     grounds: identificationGrounds(found),
@@ -33,8 +34,8 @@ function answer(measured: Measured, units: UnitSystem): Answer {
 function fitWords([first, ...others]: readonly Candidate[]): string {
   const { designation } = first!.size;
   return others.length === 0
-    ? `It can be ${designation}.`
-    : `It can be ${designation}, or one of the others below.`;
+    ? t`It can be ${designation}.`
+    : t`It can be ${designation}, or one of the others below.`;
 }
 
 function rowOf(one: Candidate, units: UnitSystem): string[] {
@@ -44,8 +45,8 @@ function rowOf(one: Candidate, units: UnitSystem): string[] {
     designation,
     `${one.angle}°`,
     mm(diameterMm),
-    tpi === undefined ? mm(pitchMm) : `${tpi} per inch, ${mm(pitchMm)}`,
-    `${signed(one.diameterErrorMm)} mm in diameter, ${signed(one.pitchErrorMm)} mm in pitch`,
+    tpi === undefined ? mm(pitchMm) : t`${tpi} per inch, ${mm(pitchMm)}`,
+    t`${signed(one.diameterErrorMm)} mm in diameter, ${signed(one.pitchErrorMm)} mm in pitch`,
   ];
 }
 

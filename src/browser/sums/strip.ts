@@ -1,4 +1,5 @@
 /** What gives first: the screw, its thread, or that of the hole. */
+import { t } from "../../engine/words.ts";
 import { type Stripped, strippedIn } from "../../engine/workshop/asked/stripping.ts";
 import type { WeakPart } from "../../engine/workshop/bolts/strip.ts";
 import { weakWords } from "../../engine/workshop/bolts/strip-words.ts";
@@ -21,19 +22,19 @@ function answer({ ask, found }: Stripped, units: UnitSystem): Answer {
   const { size, screw, engagementMm, material } = ask;
   const { loads, weaker, whenTightened } = found;
   const pull = (part: WeakPart) =>
-    inBoth(`${capital(weakWords[part])} at`, loads[part], force, units, 3, roundedDown);
+    inBoth(t`${capital(weakWords[part])} at`, loads[part], force, units, 3, roundedDown);
   return {
-    headline: `${size.designation}, ${screw.name}, ${formatNumber(engagementMm)} mm in ${material.name}: ${weakWords[weaker]} first.`,
+    headline: t`${size.designation}, ${screw.name}, ${formatNumber(engagementMm)} mm in ${material.name}: ${weakWords[weaker]} first.`,
     figures: [
       pull("screw breaks"),
       pull("internal strips"),
       pull("external strips"),
       {
         ...inBoth("", whenTightened.torqueNm, torqueUnits(whenTightened.torqueNm), units, 3, roundedDown),
-        name: `While it is tightened, ${weakWords[whenTightened.weaker]} at`,
+        name: t`While it is tightened, ${weakWords[whenTightened.weaker]} at`,
       },
       inBoth(
-        "Engagement for the screw to break first",
+        t`Engagement for the screw to break first`,
         found.engagementNeededMm / 1000,
         length,
         units,

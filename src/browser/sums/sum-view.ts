@@ -1,4 +1,5 @@
 /** The form of one sum, its answer, and what is wrong with its fields. */
+import { t } from "../../engine/words.ts";
 import { Fields, type Trouble } from "../../engine/workshop/asked/fields.ts";
 import type { SumsPageData } from "../../model/sums-data.ts";
 import { button, element } from "../page/element.ts";
@@ -39,7 +40,7 @@ export class SumView {
     this.#brought = new FiguresBrought(this.#fields, around.figures);
     this.#answer = section.querySelector(".sum-answer")!;
     this.#grounds = section.querySelector(".sum-grounds")!;
-    form.querySelector(".actions")!.append(button("Clear", () => this.#clear()));
+    form.querySelector(".actions")!.append(button(t`Clear`, () => this.#clear()));
     form.addEventListener("input", () => this.#takeBack());
     form.addEventListener("change", () => {
       this.#brought.follow();
@@ -99,7 +100,7 @@ export class SumView {
   #show(answer: Answer): void {
     this.#section.classList.add("is-answered");
     const own = queryOf(new Map([[this.id, this.#values()]]));
-    const link = element("a", { href: `${own}#${this.id}` }, "Link to this sum");
+    const link = element("a", { href: `${own}#${this.id}` }, t`Link to this sum`);
     this.#answer.replaceChildren(...answerParts(answer, linkToThread));
     this.#grounds.replaceChildren(
       ...groundParts(answer),
@@ -111,7 +112,7 @@ export class SumView {
     this.#takeBack();
     const known = new Set(this.#fields.map(({ name }) => name));
     const others = troubles.filter(({ field }) => !known.has(field)).map(({ text }) => text);
-    const count = `${counted(troubles.length, "field")} to mend before this can be reckoned.`;
+    const count = t`${counted(troubles.length, "field")} to mend before this can be reckoned.`;
     this.#answer.append(
       element(
         "p",

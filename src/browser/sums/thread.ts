@@ -1,4 +1,5 @@
 /** A thread by its name: what it measures. */
+import { t } from "../../engine/words.ts";
 import { threadIn } from "../../engine/workshop/asked/thread.ts";
 import type { Designation } from "../../engine/workshop/designation.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
@@ -20,17 +21,17 @@ export const thread: Sum = {
 function answer(size: Designation, units: UnitSystem): Answer {
   const { angle } = seriesNamed(size.series);
   const found = dimensionsOf(size);
-  const hand = size.leftHand ? ", left-hand" : "";
+  const hand = size.leftHand ? t`, left-hand` : "";
   return {
-    headline: `${size.designation}${hand}: ${size.series}, flanks ${angle}°`,
+    headline: t`${size.designation}${hand}: ${size.series}, flanks ${angle}°`,
     figures: figuresOf(size, found, units),
     grounds: {
       assumptions: [
-        "Basic sizes, without tolerance: a real screw is a little smaller.",
-        `Tapping drill by ${found.tapDrill.rule}.`,
+        t`Basic sizes, without tolerance: a real screw is a little smaller.`,
+        t`Tapping drill by ${found.tapDrill.rule}.`,
       ],
       warnings: twinsOf(size).map(twinWords),
-      sources: [found.source, ...(found.clearanceHole ? ["ISO 273 (clearance holes)"] : [])],
+      sources: [found.source, ...(found.clearanceHole ? [t`ISO 273 (clearance holes)`] : [])],
     },
   };
 }
@@ -39,19 +40,19 @@ function figuresOf(size: Designation, found: ThreadDimensions, units: UnitSystem
   const mm = (name: string, value: number): Figure => inBoth(name, value / 1000, length, units);
   const { clearanceHole: hole, rootDiameterMm: root } = found;
   return [
-    mm("Outside diameter", size.diameterMm),
-    mm("Pitch", size.pitchMm),
-    { name: "Threads per inch", value: formatNumber(size.tpi ?? mmPerInch / size.pitchMm) },
-    mm("Pitch diameter", found.pitchDiameterMm),
-    mm("Minor diameter", found.minorDiameterMm),
-    ...(root === undefined ? [] : [mm("Root of the screw", root)]),
-    inBoth("Stress area", found.stressAreaMm2 / 1e6, area, units),
-    mm("Tapping drill", found.tapDrill.diameterMm),
+    mm(t`Outside diameter`, size.diameterMm),
+    mm(t`Pitch`, size.pitchMm),
+    { name: t`Threads per inch`, value: formatNumber(size.tpi ?? mmPerInch / size.pitchMm) },
+    mm(t`Pitch diameter`, found.pitchDiameterMm),
+    mm(t`Minor diameter`, found.minorDiameterMm),
+    ...(root === undefined ? [] : [mm(t`Root of the screw`, root)]),
+    inBoth(t`Stress area`, found.stressAreaMm2 / 1e6, area, units),
+    mm(t`Tapping drill`, found.tapDrill.diameterMm),
     ...(hole
       ? [
-          mm("Clearance hole, fine", hole.fine),
-          mm("Clearance hole, medium", hole.medium),
-          mm("Clearance hole, coarse", hole.coarse),
+          mm(t`Clearance hole, fine`, hole.fine),
+          mm(t`Clearance hole, medium`, hole.medium),
+          mm(t`Clearance hole, coarse`, hole.coarse),
         ]
       : []),
   ];

@@ -1,10 +1,11 @@
 /** Which unit stands first: the programme's, until somebody chooses another, which is kept. */
+import { t } from "../../engine/words.ts";
 import { storeAt } from "../page/store.ts";
 import { isUnitSystem, type UnitSystem } from "./amounts.ts";
 
 /** Shows the choice, calls `changed` after each, and gives what is chosen now. */
 export function unitChoice(place: HTMLElement, changed: () => void): () => UnitSystem {
-  const store = storeAt("units");
+  const store = storeAt(t`units`);
   const radios = [...place.querySelectorAll<HTMLInputElement>("input[type=radio]")];
   const kept = store.load();
   for (const radio of radios) {

@@ -1,4 +1,5 @@
 /** What the vapour of a spill or a pan does to the air of a room. */
+import { t } from "../../engine/words.ts";
 import type { Substance } from "../../engine/workshop/air/substance.ts";
 import type { Vapour } from "../../engine/workshop/air/vapour.ts";
 import { spiltIn } from "../../engine/workshop/asked/spill.ts";
@@ -22,18 +23,18 @@ function answer({ name, exposure }: Substance, found: Vapour, units: UnitSystem)
   const { category, shareOfExposureLimit: breathed } = found;
   const figures: readonly (Figure | undefined)[] = [
     {
-      name: "On average over the room, at most about",
-      value: `${round(found.ppm)} ppm`,
-      also: `${round(found.mgPerM3)} mg/m³`,
+      name: t`On average over the room, at most about`,
+      value: t`${round(found.ppm)} ppm`,
+      also: t`${round(found.mgPerM3)} mg/m³`,
     },
-    { name: "Of the lower flammable limit", value: `${round(found.shareOfLowerLimit * 100)} %` },
+    { name: t`Of the lower flammable limit`, value: `${round(found.shareOfLowerLimit * 100)} %` },
     exposure && {
-      name: `Times the exposure limit (${exposure.name}, ${exposure.amount} ${exposure.unit})`,
+      name: t`Times the exposure limit (${exposure.name}, ${exposure.amount} ${exposure.unit})`,
       value: round(breathed!),
     },
-    inBoth("Vapour", found.vapourL / 1000, vapourVolume, units, 3, roundedUp),
+    inBoth(t`Vapour`, found.vapourL / 1000, vapourVolume, units, 3, roundedUp),
     inBoth(
-      "Air that it makes flammable if it stays together",
+      t`Air that it makes flammable if it stays together`,
       found.flammableAirM3,
       airVolume,
       units,
@@ -41,8 +42,8 @@ function answer({ name, exposure }: Substance, found: Vapour, units: UnitSystem)
       roundedUp,
     ),
     category && {
-      name: `Flammable liquid, category ${category.category}`,
-      value: `${category.statement}; label says ${category.signal}`,
+      name: t`Flammable liquid, category ${category.category}`,
+      value: t`${category.statement}; label says ${category.signal}`,
     },
   ];
   return {
@@ -54,7 +55,7 @@ function answer({ name, exposure }: Substance, found: Vapour, units: UnitSystem)
 
 /** Never a clearance: below every limit on average says nothing of the air at a hand. */
 function headlineOf(name: string, ofLower: number, breathed: number | undefined): string {
-  const limits = [`${round(ofLower * 100)} % of the lower flammable limit`];
-  if (breathed !== undefined) limits.push(`${round(breathed)} times the exposure limit`);
-  return `${capital(name)}: an estimate of ${limits.join(", ")}, on average over the room`;
+  const limits = [t`${round(ofLower * 100)} % of the lower flammable limit`];
+  if (breathed !== undefined) limits.push(t`${round(breathed)} times the exposure limit`);
+  return t`${capital(name)}: an estimate of ${limits.join(", ")}, on average over the room`;
 }

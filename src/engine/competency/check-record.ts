@@ -1,4 +1,5 @@
 /** Everything that is wrong with a record or a credential, for whoever wants to know whether to trust it. */
+import { t } from "../words.ts";
 import { type Assessed, assess } from "./assessed.ts";
 import { problemsWith } from "./checks/index.ts";
 import { isObject } from "./fields.ts";
@@ -52,7 +53,7 @@ export function checkRecord(record: CompetencyRecord, { primitives, ...input }: 
 
 function otherProgramme({ programme }: CompetencyRecord, { rules }: Situation): RecordProblem[] {
   if (programme === rules.identifier) return [];
-  const words = `This is a record of the programme ${programme}; expected one of ${rules.identifier} (${rules.programme}). Check it on the site of its own programme.`;
+  const words = t`This is a record of the programme ${programme}; expected one of ${rules.identifier} (${rules.programme}). Check it on the site of its own programme.`;
   return [problem("schema", words, "programme")];
 }
 

@@ -1,4 +1,5 @@
 /** Whether a sign-off bears the score and rests on the observations that its module asks for. */
+import { t } from "../words.ts";
 import { called } from "./checks/words.ts";
 import { isUsable, type Judged, type JudgedObservation, type SignedSignOff } from "./judged.ts";
 import { mentorNames } from "./mentor-names.ts";
@@ -58,7 +59,7 @@ function missingBehind(
 function scoreFault(signed: SignedSignOff, hasQuiz: boolean, pass: number): RecordProblem[] {
   const { score } = signed.statement;
   if (!hasQuiz || (score !== undefined && score >= pass)) return [];
-  const found = score === undefined ? "no quiz score" : `a quiz score of ${Math.floor(score * 100)} %`;
+  const found = score === undefined ? t`no quiz score` : t`a quiz score of ${Math.floor(score * 100)} %`;
   return [
     problem(
       "evidence",
@@ -68,19 +69,20 @@ function scoreFault(signed: SignedSignOff, hasQuiz: boolean, pass: number): Reco
 }
 
 const words: { readonly [Kind in Missing["kind"]]?: (missing: Missing) => string } = {
-  watched: (missing) => `watched ${ofNeeded(missing)}`,
-  unaided: (missing) => `unaided ${ofNeeded(missing)}`,
-  occasions: (missing) => `on ${ofNeeded(missing)} days`,
-  mentors: (missing) => `by ${ofNeeded(missing)} mentors`,
-  phase: (missing) => (missing.kind === "phase" ? `phase ${missing.phase}` : ""),
+  watched: (missing) => t`watched ${ofNeeded(missing)}`,
+  unaided: (missing) => t`unaided ${ofNeeded(missing)}`,
+  occasions: (missing) => t`on ${ofNeeded(missing)} days`,
+  mentors: (missing) => t`by ${ofNeeded(missing)} mentors`,
+  phase: (missing) => (missing.kind === "phase" ? t`phase ${missing.phase}` : ""),
 };
 
-const ofNeeded = (missing: Missing): string => ("has" in missing ? `${missing.has} of ${missing.needs}` : "");
+const ofNeeded = (missing: Missing): string =>
+  "has" in missing ? t`${missing.has} of ${missing.needs}` : "";
 
 const tooLittle = (signed: SignedSignOff, missing: readonly Missing[]): string =>
-  `${called(signed)} lacks observations that the module asks for: ${missing
+  t`${called(signed)} lacks observations that the module asks for: ${missing
     .map((each) => words[each.kind]?.(each) ?? each.kind)
     .join(", ")}. Have what is missing watched, and the sign-off made again.`;
 
 const unconfirmed = (signed: SignedSignOff): string =>
-  `${called(signed)} rests on observations that can't be confirmed, because the list of what their mentor has withdrawn is missing or out of date. Get the newest lists from the programme's site.`;
+  t`${called(signed)} rests on observations that can't be confirmed, because the list of what their mentor has withdrawn is missing or out of date. Get the newest lists from the programme's site.`;

@@ -1,4 +1,5 @@
 /** Events made and read. */
+import { t } from "../words.ts";
 import type { EventKind, NewEvent, RecordEvent } from "./event.ts";
 import { eventFields } from "./event-fields.ts";
 import { eventId, withId } from "./event-id.ts";
@@ -36,27 +37,27 @@ export function readEvent(json: Json, primitives: Hash): ReadEventResult {
 }
 
 const altered = (event: RecordEvent, id: Digest): string =>
-  `The id of this event (${event.kind}, ${event.at}) is ${event.id}, but its content gives ${id}: it was changed after it was written. It does not count. Take the file again from the trainee, unaltered.`;
+  t`The id of this event (${event.kind}, ${event.at}) is ${event.id}, but its content gives ${id}: it was changed after it was written. It does not count. Take the file again from the trainee, unaltered.`;
 
 function shapeFault(json: Json): RecordProblem | undefined {
-  if (!isObject(json)) return schema(`An event is ${quoted(json)}; expected an object with a kind.`);
+  if (!isObject(json)) return schema(t`An event is ${quoted(json)}; expected an object with a kind.`);
   const kind = at(json, "kind");
   if (typeof kind !== "string" || !Object.hasOwn(eventFields, kind))
-    return schema(`The kind of an event is ${quoted(kind)}; expected ${kinds}.`);
+    return schema(t`The kind of an event is ${quoted(kind)}; expected ${kinds}.`);
   return fieldFault(json, kind as EventKind);
 }
 
-const kinds = `one of ${Object.keys(eventFields).join(", ")}`;
+const kinds = t`one of ${Object.keys(eventFields).join(", ")}`;
 
 function fieldFault(json: JsonObject, kind: EventKind): RecordProblem | undefined {
   const fields = eventFields[kind];
   const stranger = Object.keys(json).find((name) => !Object.hasOwn(fields, name));
   if (stranger !== undefined)
-    return schema(`A ${kind} event has a field ${quoted(stranger)}, which it should not have.`);
+    return schema(t`A ${kind} event has a field ${quoted(stranger)}, which it should not have.`);
   for (const [name, field] of Object.entries(fields)) {
     const value = at(json, name);
     if (!field.accepts(value))
-      return schema(`"${name}" of a ${kind} event is ${quoted(value)}; expected ${field.expected}.`);
+      return schema(t`"${name}" of a ${kind} event is ${quoted(value)}; expected ${field.expected}.`);
   }
   return undefined;
 }

@@ -1,9 +1,11 @@
 /** What a trainee's own events come to, worked out again by whoever reads them. */
+
 import { answerOrder, repeatedSteps } from "../procedure/answer-order.ts";
 import { performSteps } from "../procedure/perform.ts";
 import { summaryOf } from "../procedure/run-summary.ts";
 import { drawPaper } from "../quiz/paper.ts";
 import { scoreQuiz } from "../quiz/score.ts";
+import { t } from "../words.ts";
 import type { PracticeEvent, QuizEvent, RecordEvent, RunEvent } from "./event.ts";
 import { paperSeed } from "./events.ts";
 import type { Primitives } from "./primitives.ts";
@@ -60,7 +62,7 @@ function rescoreQuiz(event: QuizEvent, { releases, keys, primitives }: Rescoring
   const { score, max, fraction, passed } = scoreQuiz(paper, new Map(event.answers));
   if (!isClaimed(event.claimed, { score, max, passed }))
     return fault(
-      `The sitting of ${event.module} claims ${claimOf(event)}; marked again it comes to ${pointsOf({ score, max, passed })}. It does not count. Ask the trainee to sit the quiz again.`,
+      t`The sitting of ${event.module} claims ${claimOf(event)}; marked again it comes to ${pointsOf({ score, max, passed })}. It does not count. Ask the trainee to sit the quiz again.`,
     );
   return { ok: true, verdict: { kind: "quiz", score, max, fraction, passed, supervised } };
 }
@@ -70,7 +72,7 @@ function isOwnSeed(event: QuizEvent, keys: ReadonlySet<string>, primitives: Resc
 }
 
 const otherPaper = ({ module, attempt }: QuizEvent): string =>
-  `The paper of sitting ${attempt} of ${module} was not drawn by the seed that follows from the trainee's key, the quiz and the number of the sitting: it was chosen, or it is another person's. It does not count. Ask the trainee to sit the quiz again.`;
+  t`The paper of sitting ${attempt} of ${module} was not drawn by the seed that follows from the trainee's key, the quiz and the number of the sitting: it was chosen, or it is another person's. It does not count. Ask the trainee to sit the quiz again.`;
 
 type Points = NonNullable<QuizEvent["claimed"]>;
 
@@ -83,7 +85,7 @@ const isClaimed = (claimed: Points | null, found: Points): boolean =>
 
 const claimOf = ({ claimed }: QuizEvent): string => (claimed === null ? "nothing" : pointsOf(claimed));
 const pointsOf = ({ score, max, passed }: Points): string =>
-  `${rounded(score)} of ${rounded(max)} points, ${passed ? "passed" : "not passed"}`;
+  t`${rounded(score)} of ${rounded(max)} points, ${passed ? t`passed` : t`not passed`}`;
 const rounded = (points: number): number => Math.round(points * 100) / 100;
 
 function rescorePractice(event: PracticeEvent, releases: Releases): Rescored {
@@ -93,35 +95,35 @@ function rescorePractice(event: PracticeEvent, releases: Releases): Rescored {
   const right = repeatedSteps(given).length === 0 && answerOrder(kept.graph(), given).valid;
   if (right !== claimed.right)
     return fault(
-      `The practice ${practice} of ${event.module} claims to be ${inWords(claimed.right)}; looked at again the order is ${inWords(right)}. It does not count. Ask the trainee to do it again.`,
+      t`The practice ${practice} of ${event.module} claims to be ${inWords(claimed.right)}; looked at again the order is ${inWords(right)}. It does not count. Ask the trainee to do it again.`,
     );
   return { ok: true, verdict: { kind: "practice", practice, right } };
 }
 
-const inWords = (right: boolean): string => (right ? "right" : "not right");
+const inWords = (right: boolean): string => (right ? "right" : t`not right`);
 
 function rescoreRun(event: RunEvent, releases: Releases): Rescored {
   const graph = releases.run(event);
-  if (graph === undefined) return notKept(event, "run on paper");
+  if (graph === undefined) return notKept(event, t`run on paper`);
   const tries = performSteps(graph, event.tried);
   if (tries === undefined)
     return fault(
-      `No run of ${event.module} can be as this one says: it tries a step that there is not, or one that was done before. It does not count. Ask the trainee to do it again.`,
+      t`No run of ${event.module} can be as this one says: it tries a step that there is not, or one that was done before. It does not count. Ask the trainee to do it again.`,
     );
   const { isOver: done, stops } = summaryOf(graph.precedence.steps, tries);
   if (done !== event.claimed.done || stops !== event.claimed.stops)
     return fault(
-      `The run of ${event.module} claims ${runWords(event.claimed)}; looked at again it is ${runWords({ done, stops })}. It does not count. Ask the trainee to do it again.`,
+      t`The run of ${event.module} claims ${runWords(event.claimed)}; looked at again it is ${runWords({ done, stops })}. It does not count. Ask the trainee to do it again.`,
     );
   return { ok: true, verdict: { kind: "run", done, stops } };
 }
 
 const runWords = ({ done, stops }: RunEvent["claimed"]): string =>
-  `${done ? "finished" : "not finished"} with ${stops} stops`;
+  t`${done ? "finished" : t`not finished`} with ${stops} stops`;
 
 const fault = (words: string): Rescored => ({ ok: false, problem: problem("evidence", words) });
 
 const notKept = ({ module, revision }: EvidenceEvent, what: string): Rescored =>
   fault(
-    `The programme keeps no ${what} like this for revision ${revision} of ${module}, so that it can't be marked again. It does not count. Do it again on the site as it is now, or ask for the site that it was done on to be recorded (record release).`,
+    t`The programme keeps no ${what} like this for revision ${revision} of ${module}, so that it can't be marked again. It does not count. Do it again on the site as it is now, or ask for the site that it was done on to be recorded (record release).`,
   );

@@ -1,4 +1,5 @@
 /** What `JSON.parse` passes over in a text: names given twice, depth, `__proto__`, lone surrogates, endless numbers. */
+import { t } from "../words.ts";
 import type { RecordCode, RecordProblem } from "./problems.ts";
 
 export const deepest = 64;
@@ -42,14 +43,14 @@ function endOfString(text: string, from: number): number {
 
 type Fault = readonly [code: RecordCode, words: string];
 
-const brokenLetter = "half a letter (a lone surrogate), which has no place in UTF-8";
+const brokenLetter = t`half a letter (a lone surrogate), which has no place in UTF-8`;
 
 function faultOfName(piece: string, names: Open | undefined): Fault | undefined {
   const name = textOf(piece);
   if (name === undefined || !(names instanceof Set)) return undefined;
   if (isBroken(piece, name)) return ["not-json", brokenLetter];
-  if (name === "__proto__") return ["not-json", "the name __proto__, which no record has"];
-  if (names.has(name)) return ["not-json", `the name "${name.slice(0, 60)}" twice in one object`];
+  if (name === "__proto__") return ["not-json", t`the name __proto__, which no record has`];
+  if (names.has(name)) return ["not-json", t`the name "${name.slice(0, 60)}" twice in one object`];
   names.add(name);
   return undefined;
 }
@@ -59,14 +60,14 @@ function faultOfValue(piece: string, open: Open[]): Fault | undefined {
   const first = piece[0]!;
   if (first === "{" || first === "[") {
     open.push(first === "{" ? new Set() : "array");
-    return open.length > deepest ? ["too-large", `brackets nested more than ${deepest} deep`] : undefined;
+    return open.length > deepest ? ["too-large", t`brackets nested more than ${deepest} deep`] : undefined;
   }
   if (first === "}" || first === "]") open.pop();
   else if (first === '"')
     return isBroken(piece, textOf(piece) ?? "") ? ["not-json", brokenLetter] : undefined;
   else if (first === "-" || (first >= "0" && first <= "9"))
     return Math.abs(Number(piece)) === Number.POSITIVE_INFINITY
-      ? ["not-json", `a number too great to be read: ${piece.slice(0, 30)}`]
+      ? ["not-json", t`a number too great to be read: ${piece.slice(0, 30)}`]
       : undefined;
   return undefined;
 }
@@ -92,5 +93,5 @@ const lineOf = (text: string, at: number): number => text.slice(0, at).split("\n
 
 const fault = (code: RecordCode, words: string, line: number): RecordProblem => ({
   code,
-  message: `Line ${line} has ${words}. Nothing of this file is read, because another program might read it otherwise. Ask whoever made it for the file as it was.`,
+  message: t`Line ${line} has ${words}. Nothing of this file is read, because another program might read it otherwise. Ask whoever made it for the file as it was.`,
 });

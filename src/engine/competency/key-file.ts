@@ -1,5 +1,6 @@
 /** A secret key in a file, locked with a passphrase: PBKDF2 makes a key of the passphrase, AES-256-GCM locks with it. */
 
+import { t } from "../words.ts";
 import { canonicalText } from "./canonical.ts";
 import { didKeyOf, publicKeyOfDid } from "./did-key.ts";
 import { firstDifference } from "./difference.ts";
@@ -121,7 +122,6 @@ function decoded(text: string, length: number): Uint8Array | undefined {
   }
 }
 
-const notKeyFile =
-  "This is no key file, or not a whole one. Choose the file that was saved when the key was made; it ends in .key.json.";
+const notKeyFile = t`This is no key file, or not a whole one. Choose the file that was saved when the key was made; it ends in .key.json.`;
 
 const refused = (message: string): OpenedKey => ({ ok: false, message });

@@ -1,4 +1,5 @@
 /** A record as a file: written with its owner's signature, and read from anyone. */
+import { t } from "../words.ts";
 import { publicKeyOfDid } from "./did-key.ts";
 import type { RecordEvent } from "./event.ts";
 import { readEvent } from "./events.ts";
@@ -66,8 +67,7 @@ function readEvents(list: readonly Json[], primitives: Primitives) {
   return { events, problems };
 }
 
-const twice =
-  "This event stands in the file twice; expected each once. It counts once. The page that wrote the file would not have done so: ask where the file has been.";
+const twice = t`This event stands in the file twice; expected each once. It counts once. The page that wrote the file would not have done so: ask where the file has been.`;
 
 const unsigned = (owner: string): RecordProblem =>
   problem(

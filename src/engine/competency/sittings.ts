@@ -1,7 +1,9 @@
 /** The sittings of a quiz one after another: what the next one is, and whether papers were picked. */
+
 import { drawPaper, type PastSitting, preferredAfter } from "../quiz/paper.ts";
 import type { Quiz } from "../quiz/quiz.ts";
 import { scoreQuiz } from "../quiz/score.ts";
+import { t } from "../words.ts";
 import type { QuizEvent, RecordEvent } from "./event.ts";
 import { grouped } from "./grouped.ts";
 import { problem } from "./problem.ts";
@@ -82,7 +84,7 @@ function pickedOf(sittings: QuizEvent[], releases: Releases): [Digest, RecordPro
 }
 
 const gap = ({ module, attempt }: QuizEvent, last: number): string =>
-  `This is sitting ${attempt} of ${module}, but the record has none between ${last} and it; expected every sitting, since by leaving some out one could choose a paper. It does not count. Bring the other copies of the record together with this one, or sit the quiz again.`;
+  t`This is sitting ${attempt} of ${module}, but the record has none between ${last} and it; expected every sitting, since by leaving some out one could choose a paper. It does not count. Bring the other copies of the record together with this one, or sit the quiz again.`;
 
 const chosen = ({ module, attempt }: QuizEvent): string =>
-  `Sitting ${attempt} of ${module} asked first for questions that had been answered rightly, or asked for any at the first sitting; expected those missed or not asked yet. It does not count. Sit the quiz again.`;
+  t`Sitting ${attempt} of ${module} asked first for questions that had been answered rightly, or asked for any at the first sitting; expected those missed or not asked yet. It does not count. Sit the quiz again.`;

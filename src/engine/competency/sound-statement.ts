@@ -1,4 +1,5 @@
 /** What must hold of every statement, whether it was read or is about to be signed. */
+import { t } from "../words.ts";
 import { publicKeyOfDid } from "./did-key.ts";
 import { isDigest } from "./digest.ts";
 import { readInstant } from "./instant.ts";
@@ -41,7 +42,7 @@ function demand<Of, Value extends Json | undefined>(
   return (statement) =>
     isRight(of(statement), statement)
       ? undefined
-      : { code, message: `Expected ${expected}; found ${quoted(of(statement))}.`, at };
+      : { code, message: t`Expected ${expected}; found ${quoted(of(statement))}.`, at };
 }
 
 const uuid = /^urn:uuid:[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
@@ -55,10 +56,10 @@ const isFraction = (value: number | undefined): boolean => value === undefined |
 const isAfterStart = (until: string | undefined, { validFrom }: Statement): boolean =>
   until === undefined || (readInstant(until) ?? 0) > readInstant(validFrom)!;
 
-const aKey = "a key such as did:key:z6Mk…";
-const aTime = "a time with its zone, such as 2026-11-27T19:30:00Z";
-const aDigest = "a digest, uEi and 43 letters more";
-const someIds = "ids with a comma and a space between them";
+const aKey = t`a key such as did:key:z6Mk…`;
+const aTime = t`a time with its zone, such as 2026-11-27T19:30:00Z`;
+const aDigest = t`a digest, uEi and 43 letters more`;
+const someIds = t`ids with a comma and a space between them`;
 
 const ofAll: readonly Demand<Statement>[] = [
   demand(

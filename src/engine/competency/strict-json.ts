@@ -1,4 +1,5 @@
 /** JSON of a file that nobody vouches for: read only where every reader would read the same. */
+import { t } from "../words.ts";
 import type { Json } from "./json.ts";
 import { jsonFault } from "./json-fault.ts";
 import type { RecordProblem } from "./problems.ts";
@@ -14,7 +15,7 @@ export const largestFile = 16 * 1024 * 1024;
 /** The problem of a file that is too large to be read. */
 export const tooLarge = (bytes: number): RecordProblem => ({
   code: "too-large",
-  message: `The file is too large: ${Math.ceil(bytes / 1024 / 1024)} MiB, where 16 MiB is the most. A record of many years is far smaller; choose another file.`,
+  message: t`The file is too large: ${Math.ceil(bytes / 1024 / 1024)} MiB, where 16 MiB is the most. A record of many years is far smaller; choose another file.`,
 });
 
 /**
@@ -35,9 +36,9 @@ export function readJson(text: string): ReadJson {
 
 function notJson(text: string, error: unknown): RecordProblem {
   const place = /position (\d+)/.exec(String(error))?.[1];
-  const where = place === undefined ? "" : ` at line ${text.slice(0, Number(place)).split("\n").length}`;
+  const where = place === undefined ? "" : t` at line ${text.slice(0, Number(place)).split("\n").length}`;
   return {
     code: "not-json",
-    message: `The file is not JSON, or not all of it is there: reading stopped${where}. Take it again from the person who has it, as a file, not as text copied out of a message.`,
+    message: t`The file is not JSON, or not all of it is there: reading stopped${where}. Take it again from the person who has it, as a file, not as text copied out of a message.`,
   };
 }

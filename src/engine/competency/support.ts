@@ -1,4 +1,5 @@
 /** Whether a sign-off rests on what it must rest on: "a reason never replaces missing evidence". */
+import { t } from "../words.ts";
 import type { Assessed } from "./assessed.ts";
 import { called } from "./checks/words.ts";
 import { watchedProblems } from "./enough-watched.ts";
@@ -75,7 +76,7 @@ function listedProblems(signed: SignedSignOff, known: Known): RecordProblem[] {
   return signed.statement.evidence.flatMap(({ name, digest }) => {
     const speaks = known(digest);
     if (speaks === true) return [];
-    const why = speaks === undefined ? "which is not in this record" : "which does not add up";
+    const why = speaks === undefined ? t`which is not in this record` : t`which does not add up`;
     return [
       problem(
         "evidence",

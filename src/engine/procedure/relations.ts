@@ -1,4 +1,5 @@
 /** What lies in what, what holds what and what covers what, looked up once. */
+import { t } from "../words.ts";
 import type { Machine, Part } from "./procedure.ts";
 
 export interface Relations {
@@ -63,7 +64,7 @@ export function relationsOf(machine: Machine): Relations {
   return {
     machine,
     part: (id) => parts.get(id),
-    the: (id) => `the ${machine.parts.get(id)?.name ?? machine.fasteners.get(id)?.name ?? id}`,
+    the: (id) => t`the ${machine.parts.get(id)?.name ?? machine.fasteners.get(id)?.name ?? id}`,
     isPlural: (id) => (machine.fasteners.get(id)?.count ?? 1) > 1,
     chain,
     holds: (set, part) => parts.get(part)?.heldBy.has(set) ?? false,

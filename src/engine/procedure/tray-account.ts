@@ -1,4 +1,5 @@
 /** The tray as it is shown: compartments by where things are kept, what changed, what is slack. */
+import { t } from "../words.ts";
 import type { FastenerSet, Machine } from "./procedure.ts";
 import type { Tray } from "./tray.ts";
 
@@ -39,8 +40,8 @@ export interface MatchedMachine extends Machine {
 }
 
 /** Where a thing stands that the module names no place for. */
-const unnamedPlace = "off the machine";
-const toBeFitted = "to be fitted";
+const unnamedPlace = t`off the machine`;
+const toBeFitted = t`to be fitted`;
 
 /**
  * The account after each tray but the first, which is the one to begin with. A thing stands in the same order in all of
@@ -52,7 +53,8 @@ export function accountsOfTrays(machine: MatchedMachine, trays: readonly Tray[])
   return trays.slice(1).map((tray, index) => account(machine, order, trays[index]!, tray));
 }
 
-function orderOff(machine: Machine, trays: readonly Tray[]): string[] {
+/** What is ever off the machine, in the order in which it first comes off. */
+export function orderOff(machine: Machine, trays: readonly Tray[]): string[] {
   const order = new Set<string>();
   for (const tray of trays) {
     for (const id of machine.fasteners.keys()) if (outOf(id, tray) > 0) order.add(id);
@@ -61,7 +63,8 @@ function orderOff(machine: Machine, trays: readonly Tray[]): string[] {
   return [...order];
 }
 
-function outOf(id: string, tray: Tray): number {
+/** How many of a thing are off; of a part 1 or 0. */
+export function outOf(id: string, tray: Tray): number {
   return tray.parts.has(id) ? 1 : (tray.sets.get(id)?.out ?? 0);
 }
 
@@ -93,7 +96,7 @@ function entryOf(id: string, machine: MatchedMachine, before: number, after: num
 }
 
 /** "tray 2, on a card" is the compartment "tray 2" and the detail "on a card". */
-function keptAt(
+export function keptAt(
   id: string,
   { parts, fasteners }: MatchedMachine,
 ): { place: string; detail: string | undefined } {

@@ -1,3 +1,4 @@
+import { t } from "../words.ts";
 import { bad, good, type Result } from "../workshop/result.ts";
 import { jsonKind } from "./kind.ts";
 import type { Answers } from "./score.ts";
@@ -7,5 +8,5 @@ export function readAnswers(json: unknown): Result<Answers, "not-answers"> {
   if (typeof json === "object" && json !== null && !Array.isArray(json)) {
     return good(new Map(Object.entries(json)));
   }
-  return bad("not-answers", jsonKind(json), "an object from question ids to answers");
+  return bad("not-answers", jsonKind(json), t`an object from question ids to answers`);
 }

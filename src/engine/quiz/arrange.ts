@@ -3,6 +3,7 @@ import { widthOf } from "../procedure/chains.ts";
 import { type ExplainedOrder, explainOrder } from "../procedure/explain-order.ts";
 import { type Graph, graphOf } from "../procedure/graph.ts";
 import type { Precedence } from "../procedure/precedence.ts";
+import { t } from "../words.ts";
 import { type Guess, tally } from "./guess.ts";
 import { longestOrder, ordersByMoves } from "./guess-order.ts";
 import {
@@ -36,13 +37,13 @@ export interface ArrangeQuestion extends Asked {
 export const arrange: Kind<ArrangeQuestion, readonly string[]> = {
   read(_question, given) {
     if (isBlank(given)) return { state: "blank" };
-    if (!Array.isArray(given)) return unreadable("wrong-kind", jsonKind(given), "a list of step ids");
+    if (!Array.isArray(given)) return unreadable("wrong-kind", jsonKind(given), t`a list of step ids`);
     if (given.length > longestList)
-      return unreadable("too-many", `${given.length} steps`, `at most ${longestList}`);
+      return unreadable("too-many", t`${given.length} steps`, t`at most ${longestList}`);
     const odd = given.findIndex((step) => typeof step !== "string");
-    if (odd >= 0) return unreadable("wrong-kind", jsonKind(given[odd]), "a step id");
+    if (odd >= 0) return unreadable("wrong-kind", jsonKind(given[odd]), t`a step id`);
     const [repeated] = repeatedSteps(given);
-    if (repeated !== undefined) return unreadable("repeated-step", `${repeated} twice`, "each step once");
+    if (repeated !== undefined) return unreadable("repeated-step", t`${repeated} twice`, t`each step once`);
     return answered(given);
   },
   judge(question, answer) {
@@ -136,7 +137,7 @@ function problemsOf({ steps, precedence }: ArrangeQuestion): QuestionProblem[] {
   if (ids.length < fewest) problems.push(questionProblem("too-few-steps", `${ids.length} steps`, "4 to 8"));
   if (ids.length > most) problems.push(questionProblem("too-many-steps", `${ids.length} steps`, "4 to 8"));
   if (precedence.pairs.length === 0) {
-    const expected = "two steps of which one must come before the other";
+    const expected = t`two steps of which one must come before the other`;
     problems.push(questionProblem("cannot-be-wrong", "steps that may stand in any order", expected));
   }
   return problems;

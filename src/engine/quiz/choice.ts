@@ -1,5 +1,6 @@
 /** What the kinds with options share. */
 
+import { t } from "../words.ts";
 import { bad, good, type Result } from "../workshop/result.ts";
 import { type AnswerCode, jsonKind, type QuestionProblem, questionProblem, type Remark } from "./kind.ts";
 
@@ -12,7 +13,7 @@ export interface Option {
 
 /** The place of an option, given as that (a number, from 0) or as its text, case and space aside. */
 export function readOption(options: readonly Option[], given: unknown): Result<number, AnswerCode> {
-  const expected = `an option, by its text or by a number from 0 to ${options.length - 1}`;
+  const expected = t`an option, by its text or by a number from 0 to ${options.length - 1}`;
   if (typeof given !== "number" && typeof given !== "string") {
     return bad("wrong-kind", jsonKind(given), expected);
   }
@@ -44,7 +45,7 @@ function equalOptions(options: readonly Option[]): QuestionProblem[] {
   const texts = options.map(folded);
   return texts.flatMap((text, place) => {
     const earlier = texts.indexOf(text);
-    const found = `"${options[place]!.text}" twice`;
+    const found = t`"${options[place]!.text}" twice`;
     return earlier === place
       ? []
       : [questionProblem("equal-options", found, "options that differ", [earlier, place])];

@@ -1,3 +1,4 @@
+import { t } from "../words.ts";
 import { type Option, optionProblems, optionRemarks, readOption } from "./choice.ts";
 import { choose, type Guess, tally } from "./guess.ts";
 import {
@@ -22,9 +23,9 @@ export interface ChooseSeveral extends Asked {
 export const chooseSeveral: Kind<ChooseSeveral, readonly number[]> = {
   read({ options }, given) {
     if (isBlank(given)) return { state: "blank" };
-    if (!Array.isArray(given)) return unreadable("wrong-kind", jsonKind(given), "a list of options");
+    if (!Array.isArray(given)) return unreadable("wrong-kind", jsonKind(given), t`a list of options`);
     if (given.length > longestList)
-      return unreadable("too-many", `${given.length} options`, `at most ${longestList}`);
+      return unreadable("too-many", t`${given.length} options`, t`at most ${longestList}`);
     const places = new Set<number>();
     for (const one of given) {
       const place = readOption(options, one);
@@ -42,7 +43,7 @@ export const chooseSeveral: Kind<ChooseSeveral, readonly number[]> = {
   problems({ options }) {
     const problems = optionProblems(options);
     if (options.length === 0 || options.some(({ right }) => !right)) return problems;
-    const expected = "a wrong option, without which ticking everything is right";
+    const expected = t`a wrong option, without which ticking everything is right`;
     return [questionProblem("no-wrong-option", "only right options", expected), ...problems];
   },
   guesses: guessesOf,

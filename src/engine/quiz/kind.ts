@@ -1,5 +1,6 @@
 /** What every question has, and what a kind of question has to say about it. */
 
+import { t } from "../words.ts";
 import type { QuantityCode } from "../workshop/quantity.ts";
 import type { Problem } from "../workshop/result.ts";
 import type { Guess } from "./guess.ts";
@@ -138,5 +139,5 @@ export const longestList = 500;
 /** What kind of JSON was found where another was expected. */
 export function jsonKind(given: unknown): string {
   if (given === null) return "null";
-  return Array.isArray(given) ? "a list" : `a ${typeof given}`.replace("a object", "an object");
+  return Array.isArray(given) ? t`a list` : t`a ${typeof given}`.replace("a object", "an object");
 }

@@ -1,3 +1,4 @@
+import { t } from "../words.ts";
 import { repeats } from "./fold.ts";
 import { choose, type Guess, tally } from "./guess.ts";
 import { type Asked, type Kind, type QuestionProblem, questionProblem, type Remark } from "./kind.ts";
@@ -58,7 +59,7 @@ function remarkOn({ items, choices, whyNot }: MatchQuestion, item: number, answe
   if (isHit(choice, item, answer)) return { verdict: "right", about: [text, right], because: why };
   const about = [text, choices[place]!, right];
   if (place === choice)
-    return { verdict: "wrong", about, because: "one choice given to several counts for none" };
+    return { verdict: "wrong", about, because: t`one choice given to several counts for none` };
   const other = whyNot[place - (choices.length - whyNot.length)];
   return { verdict: "wrong", about, because: other ?? why };
 }
@@ -69,15 +70,15 @@ const most = 8;
 
 function problemsOf({ items, choices }: MatchQuestion): QuestionProblem[] {
   const problems: QuestionProblem[] = [];
-  const count = `${items.length} pairs`;
+  const count = t`${items.length} pairs`;
   if (items.length < fewest) problems.push(questionProblem("too-few-pairs", count, "3 to 8"));
   if (items.length > most) problems.push(questionProblem("too-many-pairs", count, "3 to 8"));
   for (const { first, place } of repeats(items.map(({ text }) => text))) {
-    const found = `"${items[place]!.text}" twice`;
+    const found = t`"${items[place]!.text}" twice`;
     problems.push(questionProblem("equal-items", found, "items that differ", [first, place]));
   }
   for (const { first, place } of repeats(choices)) {
-    const found = `"${choices[place]}" twice`;
+    const found = t`"${choices[place]!}" twice`;
     const [code, at] =
       place < items.length
         ? (["equal-choices", [first, place]] as const)

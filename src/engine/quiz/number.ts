@@ -1,3 +1,4 @@
+import { t } from "../words.ts";
 import { formatQuantity } from "../workshop/format-quantity.ts";
 import { convert, type Quantity } from "../workshop/quantity.ts";
 import { withArticle } from "../workshop/units.ts";
@@ -29,7 +30,7 @@ export const number: Kind<NumberQuestion, Quantity> = {
   read({ answer }, given) {
     if (isBlank(given)) return { state: "blank" };
     if (typeof given !== "string" && typeof given !== "number") {
-      return unreadable("wrong-kind", jsonKind(given), "a quantity, as text or as a number");
+      return unreadable("wrong-kind", jsonKind(given), t`a quantity, as text or as a number`);
     }
     const read = readInUnitOf(answer, String(given));
     return read.ok ? answered(read.value) : { state: "unreadable", problem: read.problem };
@@ -65,10 +66,10 @@ function isRight({ answer, tolerance }: NumberQuestion, given: Quantity): boolea
 
 function whyWrong({ answer }: NumberQuestion, given: Quantity): string {
   if (given.dimension !== answer.dimension)
-    return `the answer is ${withArticle(answer.dimension)}, not ${withArticle(given.dimension)}`;
+    return t`the answer is ${withArticle(answer.dimension)}, not ${withArticle(given.dimension)}`;
   const inUnit = convert(given, answer.unit);
-  const words = inUnit.ok && given.unit !== answer.unit ? `${formatQuantity(inUnit.value)} is ` : "";
-  return `${words}${given.base < answer.base ? "too low" : "too high"}`;
+  const words = inUnit.ok && given.unit !== answer.unit ? t`${formatQuantity(inUnit.value)} is ` : "";
+  return `${words}${given.base < answer.base ? t`too low` : t`too high`}`;
 }
 
 /** Only a bare whole number, a count, can be met exactly; whatever is measured or converted is rounded. */

@@ -1,4 +1,5 @@
 /** Answers that give each item of a list a place in another list: pairs, and items sorted into groups. */
+import { t } from "../words.ts";
 import { fold } from "./fold.ts";
 import { answered, type Given, isBlank, jsonKind, unreadable } from "./kind.ts";
 
@@ -11,14 +12,14 @@ export type Places = readonly (number | undefined)[];
  */
 export function readPlaces(count: number, texts: readonly string[], given: unknown): Given<Places> {
   if (isBlank(given)) return { state: "blank" };
-  if (!Array.isArray(given)) return unreadable("wrong-kind", jsonKind(given), `a list of ${count} entries`);
+  if (!Array.isArray(given)) return unreadable("wrong-kind", jsonKind(given), t`a list of ${count} entries`);
   if (given.length > count)
-    return unreadable("too-many", `${given.length} entries`, `${count}, one for each item`);
+    return unreadable("too-many", t`${given.length} entries`, t`${count}, one for each item`);
   const places = given.map((one: unknown) => placeOf(texts, one));
   const odd = places.indexOf(-1);
   if (odd >= 0) {
     const found = typeof given[odd] === "string" ? `"${clipped(given[odd])}"` : oddWords(given[odd]);
-    const expected = `null, or one of the choices: its text, or a number from 0 to ${texts.length - 1}`;
+    const expected = t`null, or one of the choices: its text, or a number from 0 to ${texts.length - 1}`;
     return unreadable(isName(given[odd]) ? "no-such-option" : "wrong-kind", found, expected);
   }
   if (places.every((place) => place === undefined)) return { state: "blank" };

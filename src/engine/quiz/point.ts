@@ -1,3 +1,4 @@
+import { t } from "../words.ts";
 import { type Option, optionProblems, optionRemarks, readOption } from "./choice.ts";
 import { tally } from "./guess.ts";
 import { type Asked, answered, isBlank, type Kind, type QuestionProblem, questionProblem } from "./kind.ts";
@@ -83,7 +84,7 @@ function overlapping(places: readonly Place[]): QuestionProblem[] {
   return places.flatMap((one, place) => {
     const other = places.find((each, at) => at !== place && contains(each.shape, centreOf(one.shape)));
     if (other === undefined) return [];
-    const found = `the middle of "${one.text}" within "${other.text}"`;
+    const found = t`the middle of "${one.text}" within "${other.text}"`;
     return [questionProblem("places-overlap", found, "places that lie beside one another", [place])];
   });
 }

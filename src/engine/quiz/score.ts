@@ -1,3 +1,4 @@
+import { t } from "../words.ts";
 import type { Problem } from "../workshop/result.ts";
 import type { AnswerCode, Given, Judgement, Remark } from "./kind.ts";
 import { kindOf, type Question } from "./kinds.ts";
@@ -63,7 +64,7 @@ export function remarksOn(question: Question, given: unknown): readonly Remark[]
   const missed = kind.remarks(question, undefined);
   if (read.state === "blank") return missed;
   const { found, expected } = read.problem;
-  return [{ verdict: "wrong", about: [found], because: `expected ${expected}` }, ...missed];
+  return [{ verdict: "wrong", about: [found], because: t`expected ${expected}` }, ...missed];
 }
 
 interface Weights {

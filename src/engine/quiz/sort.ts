@@ -1,3 +1,4 @@
+import { t } from "../words.ts";
 import { repeats } from "./fold.ts";
 import { choose, type Guess, tally } from "./guess.ts";
 import { type Asked, type Kind, type QuestionProblem, questionProblem, type Remark } from "./kind.ts";
@@ -78,7 +79,7 @@ function problemsOf(question: SortQuestion): QuestionProblem[] {
   }
   for (const [place, size] of sizesOf(question).entries()) {
     if (size > 0) continue;
-    const expected = "an item in each group: an empty one is found out by counting";
+    const expected = t`an item in each group: an empty one is found out by counting`;
     problems.push(questionProblem("empty-group", `no item in "${groups[place]}"`, expected, [place]));
   }
   return problems;

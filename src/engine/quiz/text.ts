@@ -1,3 +1,4 @@
+import { t } from "../words.ts";
 import { editDistance } from "../workshop/edit-distance.ts";
 import { fold, repeats } from "./fold.ts";
 import {
@@ -33,11 +34,11 @@ export const text: Kind<TextQuestion, string> = {
   read(_question, given) {
     if (isBlank(given)) return { state: "blank" };
     if (typeof given !== "string" && typeof given !== "number") {
-      return unreadable("wrong-kind", jsonKind(given), "a word or a few, as text");
+      return unreadable("wrong-kind", jsonKind(given), t`a word or a few, as text`);
     }
     const written = String(given);
     if (written.length > longest)
-      return unreadable("too-long", `${written.length} characters`, `at most ${longest}`);
+      return unreadable("too-long", t`${written.length} characters`, t`at most ${longest}`);
     return answered(written.replace(/\s+/g, " ").trim());
   },
   judge(question, answer) {
@@ -48,7 +49,7 @@ export const text: Kind<TextQuestion, string> = {
     if (given === undefined) return [{ verdict: "missed", about: [expected], because: "" }];
     if (!isRight(question, given))
       return [{ verdict: "wrong", about: [given, expected], because: mistakeIn(question, given)?.why ?? "" }];
-    const because = isExact(question, given) ? "" : "taken with its slip of the pen";
+    const because = isExact(question, given) ? "" : t`taken with its slip of the pen`;
     return [{ verdict: "right", about: [given, nearestOf(question, given)], because }];
   },
   problems: problemsOf,
@@ -84,17 +85,17 @@ function problemsOf({ answers, slips, mistakes }: TextQuestion): QuestionProblem
   if (answers.length === 0)
     problems.push(questionProblem("no-accepted-answer", "no answer", "one or more that are right"));
   for (const { first, place } of repeats(answers)) {
-    const found = `"${answers[place]}" twice, as case, accents and spaces do not count`;
+    const found = t`"${answers[place]!}" twice, as case, accents and spaces do not count`;
     problems.push(questionProblem("equal-answers", found, "answers that differ", [first, place]));
   }
   const shortest = Math.min(...answers.map((answer) => fold(answer).length));
   if (answers.length > 0 && slips * lettersPerSlip > shortest) {
-    const expected = `a slip in every ${lettersPerSlip} letters of the shortest answer at most, which has ${shortest}`;
+    const expected = t`a slip in every ${lettersPerSlip} letters of the shortest answer at most, which has ${shortest}`;
     problems.push(questionProblem("slips-too-wide", `${slips} slips`, expected));
   }
   for (const [place, mistake] of mistakes.entries()) {
     if (answers.some((answer) => fold(answer) === fold(mistake.text))) {
-      const found = `"${mistake.text}" both right and a mistake`;
+      const found = t`"${mistake.text}" both right and a mistake`;
       problems.push(questionProblem("mistake-accepted", found, "one or the other", [place]));
     }
   }

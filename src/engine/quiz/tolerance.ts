@@ -1,3 +1,4 @@
+import { t } from "../words.ts";
 import { formatQuantity } from "../workshop/format-quantity.ts";
 import { parseQuantity, type Quantity, type QuantityCode, spanInBase } from "../workshop/quantity.ts";
 import { bad, good, type Result } from "../workshop/result.ts";
@@ -21,13 +22,13 @@ export function readTolerance(answer: Quantity, text: string): Result<Tolerance,
   const read = readInUnitOf(answer, text);
   if (!read.ok) return read;
   const given = read.value;
-  if (given.amount < 0) return bad("negative", text, "a tolerance of 0 or more");
+  if (given.amount < 0) return bad("negative", text, t`a tolerance of 0 or more`);
   if (isShare(given) && !isShare(answer)) {
     if (answer.dimension !== "temperature") return good({ kind: "share", share: given.base });
-    return bad("share-of-temperature", text, "a span such as 2 °C");
+    return bad("share-of-temperature", text, t`a span such as 2 °C`);
   }
   if (given.dimension === answer.dimension) return good({ kind: "span", span: given });
-  return bad("dimension", text, `a percentage, or ${withArticle(answer.dimension)}`);
+  return bad("dimension", text, t`a percentage, or ${withArticle(answer.dimension)}`);
 }
 
 /** Reads a quantity; a bare number is one in the unit of the other quantity. */

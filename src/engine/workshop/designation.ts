@@ -1,5 +1,6 @@
 /** Thread designations as people write them. */
 
+import { t } from "../words.ts";
 import { spellFractions } from "./numeral.ts";
 import { bad, good, type Result } from "./result.ts";
 import { nearestByFigures, nearestByLetters, type Wanted } from "./threads/nearest.ts";
@@ -27,8 +28,8 @@ const longest = 50;
  * since 1/4 in may be any of four. Only sizes of the tables in `threads/` are known; a problem names the nearest.
  */
 export function parseDesignation(text: string): Result<Designation, DesignationCode> {
-  if (text.trim() === "") return bad("empty", "nothing", "a thread such as M6, 1/4-20 UNC or 2 BA");
-  if (text.length > longest) return bad("too-long", text, `at most ${longest} characters`);
+  if (text.trim() === "") return bad("empty", "nothing", t`a thread such as M6, 1/4-20 UNC or 2 BA`);
+  if (text.length > longest) return bad("too-long", text, t`at most ${longest} characters`);
   const { core, tolerance, leftHand } = withoutTail(tidy(text));
   const wanted = readWanted(core);
   if (!wanted) return unreadable(text, core);
@@ -73,19 +74,24 @@ function withoutTail(text: string): Tail {
 }
 
 function unreadable(text: string, core: string): Result<never, DesignationCode> {
-  const inch = readWanted(`${core} UNC`);
+  const inch = readWanted(t`${core} UNC`);
   if (inch) {
     const known = sizesOf(inInches).filter((size) => fits(size, { ...inch, pitchMm: undefined }));
-    const written = known.map(({ designation }) => designation).join(", ") || "1/4-20 UNC or 1/4 in BSF";
-    return bad("series-missing", text, `a size with its series, such as ${written}`, known[0]?.designation);
+    const written = known.map(({ designation }) => designation).join(", ") || t`1/4-20 UNC or 1/4 in BSF`;
+    return bad("series-missing", text, t`a size with its series, such as ${written}`, known[0]?.designation);
   }
   const near = nearestByLetters(sizesOf(), core)?.designation;
-  return bad("not-a-thread", text, near ?? "a thread such as M6, 1/4-20 UNC or 2 BA", near);
+  return bad("not-a-thread", text, near ?? t`a thread such as M6, 1/4-20 UNC or 2 BA`, near);
 }
 
 /** Where no series was written the thread may be one of BS 84: 1/4-26 is a BSF size. */
 function unknownSize(text: string, wanted: Wanted): Result<never, "unknown-size"> {
   const series = wanted.series.length > 1 ? inInches : wanted.series;
   const near = nearestByFigures(sizesOf(series), wanted)!.designation;
-  return bad("unknown-size", text, `a size of the ${series.join(", ")} tables; the nearest is ${near}`, near);
+  return bad(
+    "unknown-size",
+    text,
+    t`a size of the ${series.join(", ")} tables; the nearest is ${near}`,
+    near,
+  );
 }

@@ -1,3 +1,5 @@
+import { t } from "../words.ts";
+
 /** What every sum of the bench carries with it. */
 
 export interface Grounds {
@@ -11,11 +13,9 @@ export interface Grounds {
 }
 
 export const deferrals = {
-  thread:
-    "A table and a caliper name a thread; they do not prove it. A thread gauge, a mating part that runs freely by hand, and your mentor decide.",
-  bolt: "An estimate. A torque of the machine's maker or of the fastener's goes before it, and your mentor decides; for an old unmarked screw no figure holds: tighten by feel.",
-  vapour:
-    "An estimate. The supplier's safety data sheet and local rules decide. A safer substance and less of it come first, then work outdoors or with extraction; an average over the room never clears the air above a pan or at a hand.",
+  thread: t`A table and a caliper name a thread; they do not prove it. A thread gauge, a mating part that runs freely by hand, and your mentor decide.`,
+  bolt: t`An estimate. A torque of the machine's maker or of the fastener's goes before it, and your mentor decides; for an old unmarked screw no figure holds: tighten by feel.`,
+  vapour: t`An estimate. The supplier's safety data sheet and local rules decide. A safer substance and less of it come first, then work outdoors or with extraction; an average over the room never clears the air above a pan or at a hand.`,
 } as const;
 
 /** The same figure with so many significant figures, so that sums do not look better than they are. */

@@ -1,5 +1,6 @@
 /** Quantities: a number with its unit, as people write them. */
 
+import { t } from "../words.ts";
 import { mixUp } from "./mix-ups.ts";
 import { type NumeralCode, readNumeral } from "./numeral.ts";
 import { bad, good, type Result } from "./result.ts";
@@ -39,7 +40,7 @@ const compounds: ReadonlySet<Dimension> = new Set(["time", "length", "mass"]);
  * With `dimension`, any other one is refused.
  */
 export function parseQuantity(text: string, dimension?: Dimension): Result<Quantity, QuantityCode> {
-  if (text.length > longest) return bad("too-long", text, `at most ${longest} characters`);
+  if (text.length > longest) return bad("too-long", text, t`at most ${longest} characters`);
   const parts = readParts(text);
   if (!parts.ok) return parts;
   const read = parts.value.length === 1 ? quantity(parts.value[0]!) : compound(text, parts.value);
@@ -58,7 +59,7 @@ export function convert(from: Quantity, unit: string): Result<Quantity, Quantity
   if (!to.ok) return to;
   if (to.value.dimension !== from.dimension) return wrongDimension(from, to.value.dimension);
   const amount = from.unit === to.value.unit ? from.amount : fromBase(from.base, to.value);
-  if (!Number.isFinite(amount)) return bad("too-large", plain(from), `an amount that ${unit} can express`);
+  if (!Number.isFinite(amount)) return bad("too-large", plain(from), t`an amount that ${unit} can express`);
   return good({ ...from, unit: to.value.unit, amount });
 }
 
@@ -100,22 +101,22 @@ function readUnit(name: string): Result<Unit, QuantityCode> {
   const measure = whichMeasure(name);
   if (measure) return bad("ambiguous-unit", name, measure);
   const meant = unitInOtherCapitals(name);
-  if (meant) return bad("unknown-unit", name, `${meant.unit} (capitals matter)`, meant.unit);
+  if (meant) return bad("unknown-unit", name, t`${meant.unit} (capitals matter)`, meant.unit);
   const near = nearestUnit(name)?.unit;
-  const hint = near ? `${near}, the nearest unit known` : "a unit such as N·m, mm, in, mL, °C or min";
+  const hint = near ? t`${near}, the nearest unit known` : t`a unit such as N·m, mm, in, mL, °C or min`;
   return bad("unknown-unit", name, hint, near);
 }
 
 function quantity({ amount, unit }: Part): Result<Quantity, QuantityCode> {
   const base = round((amount + unit.offset) * unit.factor);
-  if (!Number.isFinite(base)) return bad("too-large", String(amount), "a number that can be reckoned with");
+  if (!Number.isFinite(base)) return bad("too-large", String(amount), t`a number that can be reckoned with`);
   return good({ amount, unit: unit.unit, dimension: unit.dimension, base });
 }
 
 function compound(text: string, parts: readonly Part[]): Result<Quantity, QuantityCode> {
   const { unit } = parts.at(-1)!;
   if (!compounds.has(unit.dimension) || parts.some((part, place) => !continues(parts[place - 1], part))) {
-    return bad("compound", text, "one quantity, or larger and smaller unit as in 2 h 30 min");
+    return bad("compound", text, t`one quantity, or larger and smaller unit as in 2 h 30 min`);
   }
   const factor = unit.factor;
   const size = parts.reduce((sum, part) => sum + Math.abs(part.amount) * (part.unit.factor / factor), 0);

@@ -1,5 +1,7 @@
 /** Steps to put in order, in the same list as on the practice page. */
+
 import type { QuestionOf } from "../../../engine/quiz/kinds.ts";
+import { t } from "../../../engine/words.ts";
 import { ArrangeList } from "../../arranging/arrange-list.ts";
 import { readOrder } from "../../arranging/order.ts";
 import type { Announce } from "../../page/announcer.ts";
@@ -18,7 +20,7 @@ export function arrangeField(
     list.element.classList.toggle("is-as-drawn", !now);
   };
   const list = new ArrangeList({
-    label: "Your order",
+    label: t`Your order`,
     steps,
     announce,
     changed: () => {

@@ -1,6 +1,8 @@
 /** A figure to point at, and the list of the same places. The list holds the answer; pointing chooses in it. */
+
 import type { QuestionOf } from "../../../engine/quiz/kinds.ts";
 import { edgesOf, placeAt } from "../../../engine/quiz/shape.ts";
+import { t } from "../../../engine/words.ts";
 import { element } from "../../page/element.ts";
 import { choiceField } from "./choice-field.ts";
 import type { Field } from "./field.ts";
@@ -19,7 +21,7 @@ export function pointField({ places }: QuestionOf<"point">, root: HTMLElement, c
       spotOf(event, figure),
     );
     if (at === undefined) {
-      note.textContent = "No place of the list lies there. Point again, or choose from the list.";
+      note.textContent = t`No place of the list lies there. Point again, or choose from the list.`;
       return;
     }
     list.write(at);
@@ -34,7 +36,7 @@ export function pointField({ places }: QuestionOf<"point">, root: HTMLElement, c
     const chosen = typeof place === "number" ? places[place] : undefined;
     mark.hidden = chosen === undefined;
     note.textContent =
-      chosen === undefined ? "Point at the figure, or choose from the list." : `Chosen: ${chosen.text}`;
+      chosen === undefined ? t`Point at the figure, or choose from the list.` : t`Chosen: ${chosen.text}`;
     if (chosen === undefined) return;
     const [left, top, right, bottom] = edgesOf(chosen.shape);
     mark.classList.toggle("is-round", chosen.shape.kind === "circle");

@@ -1,3 +1,4 @@
+import { t } from "../../words.ts";
 import { levels } from "../levels.ts";
 import { problem } from "../problem.ts";
 import type { RecordProblem } from "../problems.ts";
@@ -41,12 +42,12 @@ function notAllowed(signed: SignedStatement, rows: readonly Mentor[]): RecordPro
 function reasonAgainst({ statement, day }: SignedStatement, row: Mentor): string | undefined {
   const { name, from, to, maySign, highestLevel } = row;
   if (day < from || (to !== undefined && day > to))
-    return `${name} is a mentor from ${from}${to === undefined ? "" : ` to ${to}`}, not on ${day}`;
+    return t`${name} is a mentor from ${from}${to === undefined ? "" : t` to ${to}`}, not on ${day}`;
   if (statement.kind === "new-key") return undefined;
   if (maySign !== "all" && !maySign.includes(statement.module))
-    return `${name} may sign ${maySign.join(", ") || "nothing"}, not ${statement.module}`;
+    return t`${name} may sign ${maySign.join(", ") || "nothing"}, not ${statement.module}`;
   if (statement.kind === "sign-off" && rank(statement.level) > rank(highestLevel))
-    return `${name} may sign up to "${highestLevel}", not "${statement.level}"`;
+    return t`${name} may sign up to "${highestLevel}", not "${statement.level}"`;
   return undefined;
 }
 

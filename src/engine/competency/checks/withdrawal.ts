@@ -1,3 +1,4 @@
+import { t } from "../../words.ts";
 import { statusListId } from "../credential.ts";
 import { readInstant } from "../instant.ts";
 import { problem } from "../problem.ts";
@@ -33,6 +34,6 @@ function isInDate({ validUntil }: StatusList, { listsEnd }: Situation): boolean 
 
 function whyNot(list: StatusList | undefined): string {
   if (list === undefined)
-    return "there is no list of what its mentor has withdrawn. Expected the programme to publish one with its site: look there again, or ask the coordinator to make it (record withdraw).";
-  return `the list of what its mentor has withdrawn ran out at ${list.validUntil}. Get the newest one from the programme's site, or ask the coordinator to have it signed again.`;
+    return t`there is no list of what its mentor has withdrawn. Expected the programme to publish one with its site: look there again, or ask the coordinator to make it (record withdraw).`;
+  return t`the list of what its mentor has withdrawn ran out at ${list.validUntil}. Get the newest one from the programme's site, or ask the coordinator to have it signed again.`;
 }

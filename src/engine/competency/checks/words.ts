@@ -1,10 +1,11 @@
 /** What a statement is called in messages. */
+import { t } from "../../words.ts";
 import type { SignedStatement } from "../statements.ts";
 
-const kinds = { "sign-off": "sign-off", observation: "observation", "new-key": "statement of a new key" };
+const kinds = { "sign-off": "sign-off", observation: "observation", "new-key": t`statement of a new key` };
 
 /** "The sign-off of Jo on spring-motor (revision 3) by A. Mentor, 2026-11-27". */
 export function called({ statement, day }: SignedStatement): string {
-  const on = "module" in statement ? ` on ${statement.module} (revision ${statement.revision})` : "";
-  return `The ${kinds[statement.kind]} of ${statement.subjectName}${on} by ${statement.issuerName}, ${day},`;
+  const on = "module" in statement ? t` on ${statement.module} (revision ${statement.revision})` : "";
+  return t`The ${kinds[statement.kind]} of ${statement.subjectName}${on} by ${statement.issuerName}, ${day},`;
 }

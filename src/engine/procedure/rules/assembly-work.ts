@@ -1,4 +1,5 @@
 /** Rule (e): one step works on an assembly, the other removes or refits anything that then lies in it. */
+import { t } from "../../words.ts";
 import type { Relations } from "../relations.ts";
 import { moves, type Touch } from "../touch.ts";
 import { isInside } from "./assembly.ts";
@@ -16,9 +17,9 @@ export const assemblyWork: Rule = {
 
 const workFirst = (whole: Touch, content: Touch, { the, isPlural }: Relations): string => {
   const [come, go] = isPlural(content.target) ? ["come", "go"] : ["comes", "goes"];
-  const moved = content.kind === "remove" ? `${come} out of it` : `${go} back into it`;
-  return `${the(whole.target)} is worked on before ${the(content.target)} ${moved}`;
+  const moved = content.kind === "remove" ? t`${come} out of it` : t`${go} back into it`;
+  return t`${the(whole.target)} is worked on before ${the(content.target)} ${moved}`;
 };
 
 const moveFirst = (content: Touch, whole: Touch, { the }: Relations): string =>
-  `${the(whole.target)} is worked on with ${the(content.target)} ${content.kind === "remove" ? "out of it" : "back in it"}`;
+  t`${the(whole.target)} is worked on with ${the(content.target)} ${content.kind === "remove" ? t`out of it` : t`back in it`}`;

@@ -1,4 +1,5 @@
 /** Rule (d): one step removes or refits an assembly, the other acts on anything that then lies in it. */
+import { t } from "../../words.ts";
 import type { Relations } from "../relations.ts";
 import { moves, type Touch } from "../touch.ts";
 import type { Rule } from "./rule.ts";
@@ -20,13 +21,13 @@ export const isInside = (content: Touch, whole: Touch, relations: Relations): bo
 const assemblyFirst = (whole: Touch, content: Touch, { the, isPlural }: Relations): string => {
   const lie = isPlural(content.target) ? "lie" : "lies";
   return whole.kind === "remove"
-    ? `${the(content.target)} ${lie} in ${the(whole.target)}, which comes out first`
-    : `${the(content.target)} ${lie} in ${the(whole.target)}, which goes back first`;
+    ? t`${the(content.target)} ${lie} in ${the(whole.target)}, which comes out first`
+    : t`${the(content.target)} ${lie} in ${the(whole.target)}, which goes back first`;
 };
 
 const contentFirst = (content: Touch, whole: Touch, { the, isPlural }: Relations): string => {
-  const are = isPlural(content.target) ? "are" : "is";
+  const are = isPlural(content.target) ? t`are` : t`is`;
   return whole.kind === "refit"
-    ? `${the(content.target)} ${are} seen to before ${the(whole.target)}, in which ${isPlural(content.target) ? "they lie" : "it lies"}, goes back`
-    : `${the(content.target)} ${are} seen to while ${the(whole.target)} is still in place`;
+    ? t`${the(content.target)} ${are} seen to before ${the(whole.target)}, in which ${isPlural(content.target) ? t`they lie` : t`it lies`}, goes back`
+    : t`${the(content.target)} ${are} seen to while ${the(whole.target)} is still in place`;
 };

@@ -1,4 +1,5 @@
 /** Rule (c): one step removes or refits a part, the other acts on anything that it covers there, or works through it. */
+import { t } from "../../words.ts";
 import type { Relations } from "../relations.ts";
 import { moves, type Touch } from "../touch.ts";
 import type { Rule } from "./rule.ts";
@@ -17,20 +18,20 @@ export const covering: Rule = {
 
 const throughAfter = (cover: Touch, { the }: Relations): string =>
   cover.kind === "refit"
-    ? `the work is done through ${the(cover.target)}, which must be back on`
-    : `the work through ${the(cover.target)} comes after it was off`;
+    ? t`the work is done through ${the(cover.target)}, which must be back on`
+    : t`the work through ${the(cover.target)} comes after it was off`;
 
 const throughBefore = (cover: Touch, { the }: Relations): string =>
   cover.kind === "remove"
-    ? `the work is done through ${the(cover.target)}, which must still be on`
-    : `the work through ${the(cover.target)} comes before it is refitted`;
+    ? t`the work is done through ${the(cover.target)}, which must still be on`
+    : t`the work through ${the(cover.target)} comes before it is refitted`;
 
 const coverFirst = (cover: Touch, covered: Touch, { the }: Relations): string =>
   cover.kind === "remove"
-    ? `${the(cover.target)} is still on: it covers ${the(covered.target)}`
-    : `${the(cover.target)} goes back on first: it covers ${the(covered.target)}`;
+    ? t`${the(cover.target)} is still on: it covers ${the(covered.target)}`
+    : t`${the(cover.target)} goes back on first: it covers ${the(covered.target)}`;
 
 const coveredFirst = (covered: Touch, cover: Touch, { the }: Relations): string =>
   cover.kind === "refit"
-    ? `once ${the(cover.target)} is back on, it covers ${the(covered.target)}`
-    : `${the(covered.target)} is seen to before ${the(cover.target)}, which covers it, comes off`;
+    ? t`once ${the(cover.target)} is back on, it covers ${the(covered.target)}`
+    : t`${the(covered.target)} is seen to before ${the(cover.target)}, which covers it, comes off`;

@@ -1,4 +1,5 @@
 /** Rule (b): one step removes or refits a part, the other acts on a fastener holding it. */
+import { t } from "../../words.ts";
 import type { Relations } from "../relations.ts";
 import { acts, moves, type Touch } from "../touch.ts";
 import type { Rule } from "./rule.ts";
@@ -15,16 +16,16 @@ export const fastening: Rule = {
 
 function fastenerFirst(a: Touch, b: Touch, relations: Relations): string {
   const set = relations.the(a.target);
-  const hold = relations.isPlural(a.target) ? "hold" : "holds";
+  const hold = relations.isPlural(a.target) ? t`hold` : t`holds`;
   return b.kind === "remove"
-    ? `${set} still ${hold} ${relations.the(b.target)}`
-    : `${set}, which ${hold} ${relations.the(b.target)}, ${relations.isPlural(a.target) ? "are" : "is"} seen to before that goes back on`;
+    ? t`${set} still ${hold} ${relations.the(b.target)}`
+    : t`${set}, which ${hold} ${relations.the(b.target)}, ${relations.isPlural(a.target) ? t`are` : t`is`} seen to before that goes back on`;
 }
 
 function partFirst(a: Touch, b: Touch, relations: Relations): string {
   const set = relations.the(b.target);
-  const hold = relations.isPlural(b.target) ? "hold" : "holds";
+  const hold = relations.isPlural(b.target) ? t`hold` : t`holds`;
   return a.kind === "refit"
-    ? `${relations.the(a.target)} must be in place before ${set}, which ${hold} it`
-    : `${set} ${hold} ${relations.the(a.target)}, which comes off first`;
+    ? t`${relations.the(a.target)} must be in place before ${set}, which ${hold} it`
+    : t`${set} ${hold} ${relations.the(a.target)}, which comes off first`;
 }

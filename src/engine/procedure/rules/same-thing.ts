@@ -1,20 +1,21 @@
 /** Rule (a): both steps touch the same part or fastener set, or a part and its replacement. */
+import { t } from "../../words.ts";
 import { acts } from "../touch.ts";
 import type { Rule } from "./rule.ts";
 
 /** Keyed by "earlier act, later act"; `it` is the thing, `are` agrees with it. */
 const words = new Map<string, (it: string, are: string) => string>([
-  ["slacken remove", (it, are) => `${it} ${are} slackened before coming out`],
-  ["slacken tighten", (it, are) => `${it} ${are} slackened first and tightened again afterwards`],
-  ["remove work", (it, are) => `${it} ${are} worked on after coming off`],
-  ["remove refit", (it) => `${it} must be off before going back on`],
-  ["work remove", (it, are) => `${it} ${are} seen to before coming off`],
-  ["work refit", (it, are) => `${it} ${are} seen to before going back on`],
-  ["work work", (it, are) => `${it} ${are} worked on in both steps, and in this order`],
-  ["refit work", (it, are) => `${it} ${are} worked on after going back on`],
-  ["refit tighten", (it) => `${it} must be in before being tightened`],
-  ["work tighten", (it, are) => `${it} ${are} seen to before being tightened`],
-  ["tighten work", (it, are) => `${it} ${are} tightened before being worked on`],
+  ["slacken remove", (it, are) => t`${it} ${are} slackened before coming out`],
+  ["slacken tighten", (it, are) => t`${it} ${are} slackened first and tightened again afterwards`],
+  ["remove work", (it, are) => t`${it} ${are} worked on after coming off`],
+  ["remove refit", (it) => t`${it} must be off before going back on`],
+  ["work remove", (it, are) => t`${it} ${are} seen to before coming off`],
+  ["work refit", (it, are) => t`${it} ${are} seen to before going back on`],
+  ["work work", (it, are) => t`${it} ${are} worked on in both steps, and in this order`],
+  ["refit work", (it, are) => t`${it} ${are} worked on after going back on`],
+  ["refit tighten", (it) => t`${it} must be in before being tightened`],
+  ["work tighten", (it, are) => t`${it} ${are} seen to before being tightened`],
+  ["tighten work", (it, are) => t`${it} ${are} tightened before being worked on`],
 ]);
 
 export const sameThing: Rule = {
@@ -25,9 +26,9 @@ export const sameThing: Rule = {
     const it = relations.the(b.target);
     if (a.target === b.target) {
       const say = words.get(`${a.kind} ${b.kind}`);
-      return say?.(it, relations.isPlural(b.target) ? "are" : "is") ?? `both steps handle ${it}`;
+      return say?.(it, relations.isPlural(b.target) ? t`are` : t`is`) ?? t`both steps handle ${it}`;
     }
     if (!relations.isReplacement(a.target, b.target)) return undefined;
-    return `${relations.the(a.target)} and ${it} share one place, one taking over from the other`;
+    return t`${relations.the(a.target)} and ${it} share one place, one taking over from the other`;
   },
 };

@@ -1,4 +1,5 @@
 /** Rule (g): one step changes a state, the other changes or requires it. */
+import { t } from "../../words.ts";
 import type { Relations } from "../relations.ts";
 import type { Touch } from "../touch.ts";
 import type { Rule } from "./rule.ts";
@@ -9,12 +10,12 @@ export const state: Rule = {
   reason(a, b, relations) {
     if (a.target !== b.target) return undefined;
     if (a.kind === "makes" && b.kind === "makes") {
-      return `the ${name(a, relations)} is made ${a.value} first, then ${b.value}`;
+      return t`the ${name(a, relations)} is made ${a.value} first, then ${b.value}`;
     }
     if (a.kind === "makes" && b.kind === "needs")
-      return `the ${name(a, relations)} must be ${b.value}${whatFor(b, relations)}`;
+      return t`the ${name(a, relations)} must be ${b.value}${whatFor(b, relations)}`;
     if (a.kind === "needs" && b.kind === "makes") {
-      return `the ${name(a, relations)} must still be ${a.value}${whatFor(a, relations)}`;
+      return t`the ${name(a, relations)} must still be ${a.value}${whatFor(a, relations)}`;
     }
     return undefined;
   },
@@ -24,4 +25,4 @@ const name = (touch: Touch, { machine }: Relations): string =>
   machine.states.get(touch.target)?.name ?? touch.target;
 
 const whatFor = (touch: Touch, { the }: Relations): string =>
-  touch.part === "" ? "" : ` before ${the(touch.part)} comes off or goes on`;
+  touch.part === "" ? "" : t` before ${the(touch.part)} comes off or goes on`;

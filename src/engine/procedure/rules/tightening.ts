@@ -1,4 +1,5 @@
 /** Rule (f): one step tightens a set, the other works on a part that it holds. */
+import { t } from "../../words.ts";
 import type { Rule } from "./rule.ts";
 
 export const tightening: Rule = {
@@ -6,10 +7,10 @@ export const tightening: Rule = {
   binds: "a step that tightens a fastener set, and one that works on a part it holds",
   reason(a, b, { the, holds, isPlural }) {
     if (a.kind === "tighten" && b.kind === "work" && holds(a.target, b.target)) {
-      return `${the(a.target)} must hold ${the(b.target)} tight while it is worked on`;
+      return t`${the(a.target)} must hold ${the(b.target)} tight while it is worked on`;
     }
     if (a.kind === "work" && b.kind === "tighten" && holds(b.target, a.target)) {
-      return `${the(a.target)} is seen to before ${the(b.target)} ${isPlural(b.target) ? "are" : "is"} tightened on it`;
+      return t`${the(a.target)} is seen to before ${the(b.target)} ${isPlural(b.target) ? t`are` : t`is`} tightened on it`;
     }
     return undefined;
   },

@@ -1,5 +1,6 @@
 /** How much air keeps a vapour below a limit. */
 
+import { t } from "../../words.ts";
 import { deferrals, type Grounds, roundedUp } from "../grounds.ts";
 import { bad, good, type Result } from "../result.ts";
 import { isWorkshopWarm, limitAsPart, mgPerLitre, temperatureWords, vapourPerLitre } from "./gas.ts";
@@ -36,17 +37,17 @@ export function airNeeded(ask: Evaporation): Result<AirNeeded, AirCode> {
   const part = limitAsPart(limit, substance.molarMass);
   const share = part / substance.lowerLimit;
   if (share >= 1)
-    return bad("limit", `${limit.amount} ${limit.unit}`, "a limit below the lower flammable limit");
+    return bad("limit", `${limit.amount} ${limit.unit}`, t`a limit below the lower flammable limit`);
   return good({
     airM3PerHour: roundedUp(litresPerHour * mixing * airPerLitre(substance, limit, celsius), 4),
     limitShareOfLowerLimit: roundedUp(share, 4),
     assumptions: [
       figuresUsed(substance),
-      `Kept below ${limit.amount} ${limit.unit} (${limit.name}) on average, at an even rate, with fresh air that replaces what goes.`,
-      `Mixing factor ${mixing}: 1 is perfect mixing, 10 hardly any. At ${celsius} °C and one atmosphere. Rounded up.`,
+      t`Kept below ${limit.amount} ${limit.unit} (${limit.name}) on average, at an even rate, with fresh air that replaces what goes.`,
+      t`Mixing factor ${mixing}: 1 is perfect mixing, 10 hardly any. At ${celsius} °C and one atmosphere. Rounded up.`,
     ],
     warnings: warningsOf(ask, share),
-    sources: [substance.source, "ACGIH, Industrial Ventilation, chapter 2: Q = K · vapour / limit"],
+    sources: [substance.source, t`ACGIH, Industrial Ventilation, chapter 2: Q = K · vapour / limit`],
     deferral: deferrals.vapour,
   });
 }
@@ -64,14 +65,14 @@ function problemOf({
   celsius,
 }: Evaporation): Result<never, AirCode> | undefined {
   if (!(litresPerHour > 0 && Number.isFinite(litresPerHour)))
-    return bad("rate", `${litresPerHour} L/h`, "a rate above 0");
+    return bad("rate", `${litresPerHour} L/h`, t`a rate above 0`);
   if (!(limit.amount > 0 && Number.isFinite(limit.amount)))
-    return bad("limit", `${limit.amount} ${limit.unit}`, "a limit above 0");
+    return bad("limit", `${limit.amount} ${limit.unit}`, t`a limit above 0`);
   if (!(mixing >= mixingRange.least && mixing <= mixingRange.greatest)) {
     return bad(
       "mixing",
       String(mixing),
-      `a mixing factor from ${mixingRange.least} (perfect) to ${mixingRange.greatest} (poor)`,
+      t`a mixing factor from ${mixingRange.least} (perfect) to ${mixingRange.greatest} (poor)`,
     );
   }
   if (!isWorkshopWarm(celsius)) return bad("temperature", `${celsius} °C`, temperatureWords);
@@ -81,12 +82,12 @@ function problemOf({
 function warningsOf({ substance, limit }: Evaporation, share: number): string[] {
   const warnings: string[] = [];
   if (share > alarms.stop)
-    warnings.push("The limit is above a quarter of the lower flammable limit: too near to fire.");
-  else if (share > alarms.danger) warnings.push("The limit is above a tenth of the lower flammable limit.");
+    warnings.push(t`The limit is above a quarter of the lower flammable limit: too near to fire.`);
+  else if (share > alarms.danger) warnings.push(t`The limit is above a tenth of the lower flammable limit.`);
   const { exposure, molarMass } = substance;
   if (exposure && limitAsPart(limit, molarMass) > limitAsPart(exposure, molarMass) * 1.0001) {
     warnings.push(
-      `The limit is above what one may breathe: ${exposure.name}, ${exposure.amount} ${exposure.unit}.`,
+      t`The limit is above what one may breathe: ${exposure.name}, ${exposure.amount} ${exposure.unit}.`,
     );
   }
   return warnings;

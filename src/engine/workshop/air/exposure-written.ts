@@ -1,5 +1,6 @@
 /** Limits as people write them. */
 
+import { t } from "../../words.ts";
 import { significant } from "../grounds.ts";
 import { parseQuantity } from "../quantity.ts";
 import { bad, good, type Result } from "../result.ts";
@@ -16,17 +17,17 @@ export function parseLimit(text: string, name: string, lowerLimit: number): Resu
   const read = parseQuantity(ofLower ? ofLower[1]! : text);
   if (!read.ok) return bad("limit", read.problem.found, read.problem.expected, read.problem.nearest);
   const { base, dimension, unit } = read.value;
-  if (!(base > 0)) return bad("limit", text, "a limit above 0");
+  if (!(base > 0)) return bad("limit", text, t`a limit above 0`);
   if (dimension === "concentration")
     return good({ amount: significant(base * 1e6, 12), unit: "mg/m³", name });
   if (dimension !== "number" || unit === "") {
-    return bad("limit", text, "a limit such as 200 ppm, 350 mg/m³ or 10 % LFL");
+    return bad("limit", text, t`a limit such as 200 ppm, 350 mg/m³ or 10 % LFL`);
   }
   if (ofLower)
     return good({
       amount: significant(base * lowerLimit * 1e6, 12),
       unit: "ppm",
-      name: `${ofLower[1]} of the lower limit`,
+      name: t`${ofLower[1]!} of the lower limit`,
     });
   return good({ amount: significant(base * 1e6, 12), unit: "ppm", name });
 }

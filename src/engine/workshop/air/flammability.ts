@@ -1,3 +1,5 @@
+import { t } from "../../words.ts";
+
 /** Classes of flammable liquids by flash point. */
 
 /** A class of one scheme: from `from` (counted in where `fromIncluded`) to `to` (counted in where `toIncluded`), °C. */
@@ -63,7 +65,7 @@ const nfpa: readonly Row[] = [
   { name: "IIIB", from: 93, to: Infinity, toIncluded: false },
 ];
 
-export const flammabilitySource = "GHS categories as in 29 CFR 1910.106(a)(19)";
+export const flammabilitySource = t`GHS categories as in 29 CFR 1910.106(a)(19)`;
 
 /** The GHS category of a liquid by flash point and boiling point in °C; undefined above 93 °C, where there is none. */
 export function ghsCategory(flashC: number, boilingC: number): GhsCategory | undefined {

@@ -1,5 +1,6 @@
 /** How much vapour a liquid makes, at one atmosphere. */
 
+import { t } from "../../words.ts";
 import type { ExposureLimit, Substance } from "./substance.ts";
 
 /** L·atm/(mol·K), CODATA 2018. */
@@ -11,7 +12,7 @@ const limitVolume = 24.45;
 /** What a workshop may be at, °C; also keeps the molar volume sound. */
 const temperatures = { least: -30, greatest: 60 };
 
-export const temperatureWords = `from ${temperatures.least} to ${temperatures.greatest} °C`;
+export const temperatureWords = t`from ${temperatures.least} to ${temperatures.greatest} °C`;
 
 export function isWorkshopWarm(celsius: number): boolean {
   return celsius >= temperatures.least && celsius <= temperatures.greatest;

@@ -1,3 +1,4 @@
+import { t } from "../../words.ts";
 import { parseQuantity, type QuantityCode } from "../quantity.ts";
 import { bad, good, type Result } from "../result.ts";
 
@@ -5,7 +6,7 @@ import { bad, good, type Result } from "../result.ts";
 export function parseRoom(text: string): Result<number, QuantityCode | "room"> {
   const sides = text.split(/\s*[x×*]\s*/i);
   if (sides.length === 1) return sized(text, "volume");
-  if (sides.length !== 3) return bad("room", text, "a volume such as 30 m³, or length x width x height");
+  if (sides.length !== 3) return bad("room", text, t`a volume such as 30 m³, or length x width x height`);
   const unit = /[^\d.,/\s].*$/.exec(sides[2]!)?.[0] ?? "";
   let volume = 1;
   for (const side of sides) {
@@ -19,5 +20,5 @@ export function parseRoom(text: string): Result<number, QuantityCode | "room"> {
 function sized(text: string, dimension: "length" | "volume"): Result<number, QuantityCode | "room"> {
   const read = parseQuantity(text, dimension);
   if (!read.ok) return read;
-  return read.value.base > 0 ? good(read.value.base) : bad("room", text, `a ${dimension} above 0`);
+  return read.value.base > 0 ? good(read.value.base) : bad("room", text, t`a ${dimension} above 0`);
 }

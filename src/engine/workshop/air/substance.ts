@@ -1,3 +1,5 @@
+import { t } from "../../words.ts";
+
 /** What a solvent is, as far as sums of its vapour need it. */
 
 /** A limit on what one may breathe. */
@@ -47,6 +49,6 @@ export function withOwnFigures(
     exposure: own.exposure ?? known?.exposure,
     flashC: own.flashC ?? known?.flashC,
     boilingC: own.boilingC ?? known?.boilingC,
-    source: known === undefined ? own.source : `${own.source}; the rest: ${known.source}`,
+    source: known === undefined ? own.source : t`${own.source}; the rest: ${known.source}`,
   };
 }

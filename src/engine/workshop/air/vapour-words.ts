@@ -1,5 +1,6 @@
 /** What is assumed of a spill, and what is dangerous about it, in words. */
 
+import { t } from "../../words.ts";
 import { formatNumber } from "../format-quantity.ts";
 import { roundedUp } from "../grounds.ts";
 import type { Substance } from "./substance.ts";
@@ -12,16 +13,16 @@ export const alarms = { danger: 0.1, stop: 0.25 };
 export function figuresUsed({ name, molarMass, gravity, lowerLimit, exposure }: Substance): string {
   const breathed =
     exposure === undefined
-      ? "no exposure limit known"
+      ? t`no exposure limit known`
       : `${exposure.name} ${exposure.amount} ${exposure.unit}`;
-  return `${name}: ${molarMass} g/mol, specific gravity ${gravity}, lower flammable limit ${formatNumber(lowerLimit * 100)} %, ${breathed}.`;
+  return t`${name}: ${molarMass} g/mol, specific gravity ${gravity}, lower flammable limit ${formatNumber(lowerLimit * 100)} %, ${breathed}.`;
 }
 
 export function vapourAssumptions({ substance, celsius }: Spill): string[] {
   return [
     figuresUsed(substance),
-    "All of the liquid evaporates, none of the vapour leaves the room, and it is spread evenly: near the liquid there is far more.",
-    `The room is at ${formatNumber(celsius)} °C and one atmosphere. Figures are rounded up.`,
+    t`All of the liquid evaporates, none of the vapour leaves the room, and it is spread evenly: near the liquid there is far more.`,
+    t`The room is at ${formatNumber(celsius)} °C and one atmosphere. Figures are rounded up.`,
   ];
 }
 
@@ -36,16 +37,16 @@ export function vapourWarnings({ substance, celsius }: Spill, shares: Shares): s
   const { flashC } = substance;
   if (flashC === undefined || flashC <= celsius + flashMargin) {
     warnings.push(
-      "At this temperature the liquid can give off enough vapour to burn: no flame, spark or hot surface near it.",
+      t`At this temperature the liquid can give off enough vapour to burn: no flame, spark or hot surface near it.`,
     );
   }
   warnings.push(
-    `Vapour is heavier than air and lies low: kept together it makes ${formatNumber(roundedUp(shares.flammableAirM3, 3), 3)} m³ of air flammable, whatever the room's average.`,
+    t`Vapour is heavier than air and lies low: kept together it makes ${formatNumber(roundedUp(shares.flammableAirM3, 3), 3)} m³ of air flammable, whatever the room's average.`,
   );
   const { shareOfExposureLimit: breathed } = shares;
   if (breathed === undefined)
-    warnings.push("No exposure limit is known here: look for one in the safety data sheet.");
-  else if (breathed > 1) warnings.push("More than one may breathe: not in this room.");
+    warnings.push(t`No exposure limit is known here: look for one in the safety data sheet.`);
+  else if (breathed > 1) warnings.push(t`More than one may breathe: not in this room.`);
   return warnings.filter((warning) => warning !== undefined);
 }
 
@@ -53,10 +54,10 @@ export function vapourWarnings({ substance, celsius }: Spill, shares: Shares): s
 const flashMargin = 15;
 
 function limitWarning(share: number): string | undefined {
-  if (share >= 1) return "Above the lower flammable limit: the whole room can explode.";
+  if (share >= 1) return t`Above the lower flammable limit: the whole room can explode.`;
   if (share >= alarms.stop)
-    return "Above a quarter of the lower flammable limit: leave, switch nothing on or off, let the air clear.";
+    return t`Above a quarter of the lower flammable limit: leave, switch nothing on or off, let the air clear.`;
   if (share >= alarms.danger)
-    return "Above a tenth of the lower flammable limit: immediate danger by the NIOSH rule.";
+    return t`Above a tenth of the lower flammable limit: immediate danger by the NIOSH rule.`;
   return undefined;
 }

@@ -1,5 +1,6 @@
 /** Vapour from a spill or a pan, spread over a room. */
 
+import { t } from "../../words.ts";
 import { deferrals, type Grounds, roundedUp } from "../grounds.ts";
 import { bad, good, type Result } from "../result.ts";
 import { flammabilitySource, type GhsCategory, ghsCategory } from "./flammability.ts";
@@ -36,8 +37,8 @@ const figures = 4;
 /** The vapour if all of the liquid evaporates and none leaves the room: the worst for the room's average. */
 export function vapourOf(spill: Spill): Result<Vapour, VapourCode> {
   const { substance, litres, roomM3, celsius } = spill;
-  if (!isSize(litres)) return bad("amount", `${litres} L`, "an amount above 0");
-  if (!isSize(roomM3)) return bad("room", `${roomM3} m³`, "a room above 0");
+  if (!isSize(litres)) return bad("amount", `${litres} L`, t`an amount above 0`);
+  if (!isSize(roomM3)) return bad("room", `${roomM3} m³`, t`a room above 0`);
   if (!isWorkshopWarm(celsius)) return bad("temperature", `${celsius} °C`, temperatureWords);
   const vapourL = litres * vapourPerLitre(substance, celsius);
   const part = vapourL / (roomM3 * 1000);
@@ -58,7 +59,7 @@ export function vapourOf(spill: Spill): Result<Vapour, VapourCode> {
     category: categoryOf(substance),
     assumptions: vapourAssumptions(spill),
     warnings: vapourWarnings(spill, { ...shares, flammableAirM3 }),
-    sources: [substance.source, "vapour = liquid · density · molar volume / molar mass", flammabilitySource],
+    sources: [substance.source, t`vapour = liquid · density · molar volume / molar mass`, flammabilitySource],
     deferral: deferrals.vapour,
   });
 }

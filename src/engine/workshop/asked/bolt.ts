@@ -1,5 +1,6 @@
 /** What is filled in of a bolt: its class, its friction, the ring under its head. */
 
+import { t } from "../../words.ts";
 import { type Bearing, bearingOf } from "../bolts/bearing.ts";
 import { type Strength, strengthOf } from "../bolts/strength.ts";
 import type { Lubrication } from "../bolts/tighten.ts";
@@ -10,7 +11,7 @@ import type { Fields } from "./fields.ts";
 const smallBoltMm = 1;
 
 export function strengthIn(fields: Fields, size: ThreadSize | undefined): Strength | undefined {
-  const text = fields.needed("class", "a class such as 8.8, A2-70 or brass");
+  const text = fields.needed("class", t`a class such as 8.8, A2-70 or brass`);
   return text === undefined
     ? undefined
     : fields.taken("class", strengthOf(text, size?.diameterMm ?? smallBoltMm));
@@ -21,8 +22,8 @@ export function bearingIn(fields: Fields, size: ThreadSize): Bearing | undefined
   if (bearing.outerMm > bearing.holeMm) return bearing;
   return fields.note(
     fields.text("bearing") === undefined ? "hole" : "bearing",
-    `a ring of ${bearing.outerMm} mm around a hole of ${bearing.holeMm} mm`,
-    "a ring that is larger than the hole",
+    t`a ring of ${bearing.outerMm} mm around a hole of ${bearing.holeMm} mm`,
+    t`a ring that is larger than the hole`,
   );
 }
 
@@ -32,11 +33,11 @@ export function lubricationIn(fields: Fields): Lubrication | undefined {
   if (friction === undefined && factor === undefined) {
     return fields.missing(
       "friction",
-      "a friction (0.10 greased, 0.15 oiled, 0.2 or more dry) or a nut factor: torque depends on nothing more",
+      t`a friction (0.10 greased, 0.15 oiled, 0.2 or more dry) or a nut factor: torque depends on nothing more`,
     );
   }
   if (friction !== undefined && factor !== undefined)
-    return fields.note("nut-factor", "both a friction and a nut factor", "one of them");
+    return fields.note("nut-factor", t`both a friction and a nut factor`, t`one of them`);
   return factor === undefined ? byFriction(fields) : byNutFactor(fields);
 }
 
@@ -50,8 +51,8 @@ function byNutFactor(fields: Fields): Lubrication | undefined {
   if (fields.text("head-friction") !== undefined)
     return fields.note(
       "head-friction",
-      "a friction of the head",
-      "none with a nut factor, which holds it already",
+      t`a friction of the head`,
+      t`none with a nut factor, which holds it already`,
     );
   return nutFactor === undefined ? undefined : { kind: "nut-factor", nutFactor };
 }

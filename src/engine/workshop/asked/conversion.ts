@@ -1,5 +1,6 @@
 /** What is filled in of a quantity to be told in another unit. */
 
+import { t } from "../../words.ts";
 import { convert, parseQuantity, type Quantity } from "../quantity.ts";
 import { unitsOf } from "../units.ts";
 import type { Fields } from "./fields.ts";
@@ -12,10 +13,10 @@ export interface Conversion {
   readonly figures: number;
 }
 
-export const conversionSource = "NIST SP 811, Appendix B, from the definitions of the units";
+export const conversionSource = t`NIST SP 811, Appendix B, from the definitions of the units`;
 
 export function conversionIn(fields: Fields): Conversion | undefined {
-  const text = fields.needed("quantity", "a quantity such as 8 lbf·in");
+  const text = fields.needed("quantity", t`a quantity such as 8 lbf·in`);
   const from = text === undefined ? undefined : fields.taken("quantity", parseQuantity(text));
   if (text === undefined || from === undefined) return undefined;
   const unit = fields.text("unit");

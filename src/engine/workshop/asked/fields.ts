@@ -1,5 +1,6 @@
 /** What somebody has filled in for a sum, in a form or in a call, and what is wrong with it, field by field. */
 
+import { t } from "../../words.ts";
 import type { Problem, Result } from "../result.ts";
 import { readMeasure } from "./measure.ts";
 import type { RangeName } from "./ranges.ts";
@@ -39,7 +40,7 @@ export class Fields {
 
   /** Notes what is wrong with a field, in words that fit "found …; expected …". */
   note(field: string, found: string, expected: string): undefined {
-    return this.#note({ field, found, expected, text: `Found ${found}; expected ${expected}.` });
+    return this.#note({ field, found, expected, text: t`Found ${found}; expected ${expected}.` });
   }
 
   /** The text of a field that must be filled in. */
@@ -49,7 +50,7 @@ export class Fields {
 
   /** Notes that a field is empty and must not be. */
   missing(field: string, expected: string): undefined {
-    const text = `Nothing is written here; expected ${expected}.`;
+    const text = t`Nothing is written here; expected ${expected}.`;
     return this.#note({ field, found: undefined, expected, text });
   }
 
@@ -58,7 +59,7 @@ export class Fields {
     if (read.ok) return read.value;
     const { found } = read.problem;
     const expected = expectedWords(read.problem);
-    return this.#note({ field, found, expected, text: `Found “${found}”; expected ${expected}.` });
+    return this.#note({ field, found, expected, text: t`Found “${found}”; expected ${expected}.` });
   }
 
   /** The answer of a sum. The code of its problem is the name of the field that it is about. */
@@ -82,7 +83,7 @@ export class Fields {
 function expectedWords({ expected, nearest }: Problem<string>): string {
   return nearest === undefined || namesIt(expected, nearest)
     ? expected
-    : `${expected}. The nearest known is ${nearest}`;
+    : t`${expected}. The nearest known is ${nearest}`;
 }
 
 /** A list of all that is known names the nearest as well, but does not point at it. */

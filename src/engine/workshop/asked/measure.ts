@@ -1,5 +1,6 @@
 /** One figure of a sum, read and held against its range. */
 
+import { t } from "../../words.ts";
 import { significant } from "../grounds.ts";
 import { parseQuantity, type QuantityCode } from "../quantity.ts";
 import { bad, good, type Result } from "../result.ts";
@@ -18,7 +19,7 @@ export function readMeasure(name: RangeName, text: string): Result<number, Quant
 export function inRange(name: RangeName, text: string, base: number): Result<number, "range"> {
   const { least, greatest, unit }: Range = ranges[name];
   if (!(base >= baseOf(least) && base <= baseOf(greatest)))
-    return bad("range", text, `from ${least} to ${greatest}`);
+    return bad("range", text, t`from ${least} to ${greatest}`);
   const { factor, offset } = findUnit(unit)!;
   return good(significant(base / factor - offset, 12));
 }

@@ -1,5 +1,6 @@
 /** What is filled in of a screw in its hole. */
 
+import { t } from "../../words.ts";
 import { type Material, materialNamed, ownMaterial } from "../bolts/materials.ts";
 import { type Engagement, type Stripping, stripping } from "../bolts/strip.ts";
 import { bearingIn, strengthIn } from "./bolt.ts";
@@ -23,7 +24,7 @@ export function strippedIn(fields: Fields): Stripped | undefined {
 
 function engagementIn(fields: Fields): Engagement | undefined {
   const size = threadIn(fields);
-  fields.needed("engagement", "a length such as 8 mm");
+  fields.needed("engagement", t`a length such as 8 mm`);
   const [engagementMm, material] = [fields.measure("engagement"), materialIn(fields)];
   const [screw, friction] = [strengthIn(fields, size), fields.measure("friction") ?? carefulFriction];
   const bearing = size && bearingIn(fields, size);
@@ -35,9 +36,9 @@ function engagementIn(fields: Fields): Engagement | undefined {
 function materialIn(fields: Fields): Material | undefined {
   const [name, own] = [fields.text("material"), fields.text("shear")];
   if (name === undefined && own === undefined)
-    return fields.missing("material", "a material such as aluminium-a380, or its shear strength");
+    return fields.missing("material", t`a material such as aluminium-a380, or its shear strength`);
   if (name !== undefined && own !== undefined)
-    return fields.note("shear", "both a material and a shear strength", "one of them");
+    return fields.note("shear", t`both a material and a shear strength`, t`one of them`);
   if (name !== undefined) return fields.taken("material", materialNamed(name));
   const shearMPa = fields.measure("shear");
   return shearMPa === undefined ? undefined : ownMaterial(shearMPa);

@@ -1,5 +1,6 @@
 /** What is filled in of a solvent. */
 
+import { t } from "../../words.ts";
 import { parseLimit } from "../air/exposure-written.ts";
 import { type ExposureLimit, type OwnFigures, type Substance, withOwnFigures } from "../air/substance.ts";
 import { substanceNamed } from "../air/substances.ts";
@@ -26,30 +27,30 @@ const fieldOf = { molarMass: "molar-mass", gravity: "gravity", lowerLimit: "lowe
 
 /** A row of the table, own figures in its place, or a substance of own figures alone. */
 export function substanceIn(fields: Fields): Substance | undefined {
-  const name = fields.needed("substance", "a substance such as white-spirit");
+  const name = fields.needed("substance", t`a substance such as white-spirit`);
   if (name === undefined) return undefined;
   const known = substanceNamed(name);
   if (ownFigureFields.every((field) => fields.text(field) === undefined))
     return fields.taken("substance", known);
   const source = fields.needed(
     "figures-from",
-    "where your figures come from: the safety data sheet and its date",
+    t`where your figures come from: the safety data sheet and its date`,
   );
   if (source === undefined) return undefined;
   const found = withOwnFigures(name, known.ok ? known.value : undefined, ownFigures(fields, source));
   if (!("missing" in found)) return found;
-  for (const one of found.missing) fields.missing(fieldOf[one], "the figure of the safety data sheet");
+  for (const one of found.missing) fields.missing(fieldOf[one], t`the figure of the safety data sheet`);
   return undefined;
 }
 
 function ownFigures(fields: Fields, source: string): OwnFigures {
   const lowerLimit = fields.measure("lower-limit");
   return defined({
-    source: `as given here: ${source.slice(0, 200)}`,
+    source: t`as given here: ${source.slice(0, 200)}`,
     molarMass: fields.measure("molar-mass"),
     gravity: fields.measure("gravity"),
     lowerLimit,
-    exposure: limitIn(fields, "exposure-limit", "limit as given", lowerLimit ?? 0),
+    exposure: limitIn(fields, "exposure-limit", t`limit as given`, lowerLimit ?? 0),
     flashC: fields.measure("flash"),
     boilingC: fields.measure("boils"),
   });

@@ -1,5 +1,6 @@
 /** What is filled in of a bolt to be tightened. */
 
+import { t } from "../../words.ts";
 import { type Joint, pullOf, type Tightening, tighten } from "../bolts/tighten.ts";
 import { bearingIn, lubricationIn, strengthIn } from "./bolt.ts";
 import type { Fields } from "./fields.ts";
@@ -17,7 +18,7 @@ export function tightenedIn(fields: Fields): Tightened | undefined {
   const joint = jointIn(fields);
   const [torqueNm, share] = [fields.measure("torque"), fields.measure("share")];
   if (torqueNm !== undefined && share !== undefined)
-    fields.note("share", "both a torque and a share of the yield point", "one of them");
+    fields.note("share", t`both a torque and a share of the yield point`, t`one of them`);
   if (joint === undefined || fields.troubles.length > 0) return undefined;
   const found = fields.reckoned(torqueNm === undefined ? tighten(joint, share) : pullOf(joint, torqueNm));
   return found && { joint, found, isWayBack: torqueNm !== undefined };

@@ -1,5 +1,6 @@
 /** The ring on which a head or nut turns while it is tightened. */
 
+import { t } from "../../words.ts";
 import { formatNumber } from "../format-quantity.ts";
 import { clearanceHole } from "../threads/clearance.ts";
 import type { ThreadSize } from "../threads/size.ts";
@@ -46,11 +47,11 @@ export function bearingOf(size: ThreadSize, outerMm?: number, holeMm?: number): 
   const outerWords = wordsFor(
     outerMm,
     head,
-    "hexagon head, ISO 4014",
-    `${perDiameter.outer} times the diameter`,
+    t`hexagon head, ISO 4014`,
+    t`${perDiameter.outer} times the diameter`,
   );
-  const holeWords = wordsFor(holeMm, medium, "medium, ISO 273", `${perDiameter.hole} times the diameter`);
-  const said = `The head bears on a ring of ${formatNumber(outer)} mm (${outerWords}) around a hole of ${formatNumber(hole)} mm (${holeWords}).`;
+  const holeWords = wordsFor(holeMm, medium, t`medium, ISO 273`, t`${perDiameter.hole} times the diameter`);
+  const said = t`The head bears on a ring of ${formatNumber(outer)} mm (${outerWords}) around a hole of ${formatNumber(hole)} mm (${holeWords}).`;
   return { outerMm: outer, holeMm: hole, said };
 }
 
@@ -60,8 +61,8 @@ function wordsFor(
   table: string,
   rule: string,
 ): string {
-  if (given !== undefined) return "as given";
-  return tabled !== undefined ? table : `assumed: ${rule}`;
+  if (given !== undefined) return t`as given`;
+  return tabled !== undefined ? table : t`assumed: ${rule}`;
 }
 
 /** Mean diameter of the ring, mm: Dkm of VDI 2230. */

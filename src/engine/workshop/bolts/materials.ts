@@ -1,5 +1,6 @@
 /** What tapped holes are in: shear strengths. */
 
+import { t } from "../../words.ts";
 import { nearestName } from "../edit-distance.ts";
 import { bad, good, type Result } from "../result.ts";
 
@@ -15,29 +16,28 @@ export interface Material {
   readonly warning?: string;
 }
 
-const zincPest =
-  "Old zinc castings can be rotten inside (intergranular corrosion) and then hold next to nothing: look for cracks and swelling, and do not re-tap one.";
-const asSteel = "0.6 of the tensile strength (VDI 2230)";
-const castIron = "Cast iron chips at the first thread and gives no warning.";
+const zincPest = t`Old zinc castings can be rotten inside (intergranular corrosion) and then hold next to nothing: look for cracks and swelling, and do not re-tap one.`;
+const asSteel = t`0.6 of the tensile strength (VDI 2230)`;
+const castIron = t`Cast iron chips at the first thread and gives no warning.`;
 
 type Row = readonly [id: string, name: string, shear: number, source: string, standing: Material["standing"]];
 
 const rows: readonly Row[] = [
-  ["steel-mild", "mild steel, S235", 216, `EN 10025-2, 360 MPa; ${asSteel}`, "memory"],
-  ["steel-free-cutting", "free-cutting steel, 11SMnPb30", 222, `EN 10277, 370 MPa; ${asSteel}`, "memory"],
-  ["steel-c45", "steel C45, normalized", 348, `EN 10083-2, 580 MPa; ${asSteel}`, "memory"],
-  ["cast-iron", "grey cast iron, GJL-200", 200, "EN 1561, no more than its tensile strength", "memory"],
-  ["brass", "brass C36000 (CZ121), soft, O61", 205, "data sheet of the alloy", "memory"],
-  ["brass-hard", "brass C36000 (CZ121), half hard, H02", 235, "data sheet of the alloy", "memory"],
-  ["brass-c38500", "brass C38500, die cast", 260, "die caster's table of alloys", "published"],
-  ["brass-die-cast", "brass, die cast", 255, "die caster's table of alloys (37 ksi)", "published"],
-  ["zinc-2", "zinc die casting ZP0430 (alloy 2)", 317, "die caster's table to EN 12844", "published"],
-  ["zinc-3", "zinc die casting ZP0400 (alloy 3)", 214, "die caster's table to EN 12844", "published"],
-  ["zinc-5", "zinc die casting ZP0410 (alloy 5)", 262, "die caster's table to EN 12844", "published"],
-  ["zinc-za8", "zinc die casting ZP0810 (ZA8)", 275, "die caster's table to EN 12844", "published"],
-  ["aluminium-a380", "aluminium die casting A380", 195, "die caster's table of alloys", "published"],
-  ["aluminium-356", "cast aluminium 356.0", 140, "table of materials, 140 to 190 MPa", "published"],
-  ["aluminium-6061", "aluminium 6061-T6", 207, "typical value of handbooks", "memory"],
+  ["steel-mild", t`mild steel, S235`, 216, t`EN 10025-2, 360 MPa; ${asSteel}`, "memory"],
+  ["steel-free-cutting", t`free-cutting steel, 11SMnPb30`, 222, t`EN 10277, 370 MPa; ${asSteel}`, "memory"],
+  ["steel-c45", t`steel C45, normalized`, 348, t`EN 10083-2, 580 MPa; ${asSteel}`, "memory"],
+  ["cast-iron", t`grey cast iron, GJL-200`, 200, t`EN 1561, no more than its tensile strength`, "memory"],
+  ["brass", t`brass C36000 (CZ121), soft, O61`, 205, t`data sheet of the alloy`, "memory"],
+  ["brass-hard", t`brass C36000 (CZ121), half hard, H02`, 235, t`data sheet of the alloy`, "memory"],
+  ["brass-c38500", t`brass C38500, die cast`, 260, t`die caster's table of alloys`, "published"],
+  ["brass-die-cast", t`brass, die cast`, 255, t`die caster's table of alloys (37 ksi)`, "published"],
+  ["zinc-2", t`zinc die casting ZP0430 (alloy 2)`, 317, t`die caster's table to EN 12844`, "published"],
+  ["zinc-3", t`zinc die casting ZP0400 (alloy 3)`, 214, t`die caster's table to EN 12844`, "published"],
+  ["zinc-5", t`zinc die casting ZP0410 (alloy 5)`, 262, t`die caster's table to EN 12844`, "published"],
+  ["zinc-za8", t`zinc die casting ZP0810 (ZA8)`, 275, t`die caster's table to EN 12844`, "published"],
+  ["aluminium-a380", t`aluminium die casting A380`, 195, t`die caster's table of alloys`, "published"],
+  ["aluminium-356", t`cast aluminium 356.0`, 140, t`table of materials, 140 to 190 MPa`, "published"],
+  ["aluminium-6061", t`aluminium 6061-T6`, 207, t`typical value of handbooks`, "memory"],
 ];
 
 /** Names that people use for the cautious row. */
@@ -72,8 +72,8 @@ export function materials(): Material[] {
 
 /** A material of which nothing is known but the shear strength that somebody gives. */
 export function ownMaterial(shearMPa: number): Material {
-  const source = "its shear strength as given here";
-  return { id: "own", name: "a material of your own", shearMPa, source, standing: "given" };
+  const source = t`its shear strength as given here`;
+  return { id: "own", name: t`a material of your own`, shearMPa, source, standing: "given" };
 }
 
 /** The material that a text names; a problem lists all and the nearest. */
@@ -89,6 +89,6 @@ export function materialNamed(text: string): Result<Material, "unknown-material"
   const found = all.find((one) => one.id === id);
   if (found) return good(found);
   const names = [...all.map((one) => one.id), ...aliases.keys()];
-  const known = `one of ${all.map((one) => one.id).join(", ")}`;
+  const known = t`one of ${all.map((one) => one.id).join(", ")}`;
   return bad("unknown-material", text || "nothing", known, nearestName(names, wanted));
 }

@@ -1,5 +1,6 @@
 /** How strong a screw is, by the class that is marked on it or the material that it is of. */
 
+import { t } from "../../words.ts";
 import { nearestName } from "../edit-distance.ts";
 import { bad, good, type Result } from "../result.ts";
 
@@ -67,10 +68,10 @@ const brass: readonly Row[] = ["CU2", "CU3"].flatMap((name) => [
 const rows = [...carbon, ...stainless, ...brass];
 
 const sources: Readonly<Record<StrengthKind, string>> = {
-  graded: "ISO 898-1:2013, Table 3 (from memory, checked by its published loads)",
-  soft: "ISO 898-1:2013, Table 3 (from memory, checked by its published loads)",
-  stainless: "ISO 3506-1 (from memory, checked by published VDI 2230 tables of small screws)",
-  brass: "ISO 8839 (tensile strength published, proof stress from memory)",
+  graded: t`ISO 898-1:2013, Table 3 (from memory, checked by its published loads)`,
+  soft: t`ISO 898-1:2013, Table 3 (from memory, checked by its published loads)`,
+  stainless: t`ISO 3506-1 (from memory, checked by published VDI 2230 tables of small screws)`,
+  brass: t`ISO 8839 (tensile strength published, proof stress from memory)`,
 };
 
 export type StrengthCode = "unknown-class" | "class-size";
@@ -90,7 +91,7 @@ export function strengthOf(text: string, diameterMm: number): Result<Strength, S
   const found = named.find(({ above, upTo }) => above < diameterMm && diameterMm <= upTo);
   if (!found) {
     const limit = Math.max(...named.map(({ upTo }) => upTo));
-    return bad("class-size", `class ${named[0]!.name} in ${diameterMm} mm`, `at most ${limit} mm`);
+    return bad("class-size", t`class ${named[0]!.name} in ${diameterMm} mm`, t`at most ${limit} mm`);
   }
   const { name, kind, tensile, yield: yielding, proof } = found;
   return good({ name, kind, tensile, yield: yielding, proof, source: sources[kind] });
@@ -108,6 +109,6 @@ function tidy(text: string): string {
 
 function unknown(text: string): Result<never, "unknown-class"> {
   const names = strengthNames();
-  const known = `one of ${names.join(", ")} or brass; an unmarked screw has none, and no figure holds for it`;
+  const known = t`one of ${names.join(", ")} or brass; an unmarked screw has none, and no figure holds for it`;
   return bad("unknown-class", text || "nothing", known, nearestName(names, tidy(text).slice(0, 20)));
 }

@@ -1,5 +1,6 @@
 /** What gives first: the screw, its threads, or those of the hole. */
 
+import { t } from "../../words.ts";
 import { deferrals, type Grounds } from "../grounds.ts";
 import { bad, good, type Result } from "../result.ts";
 import { stressAreaMm2 } from "../threads/dimensions.ts";
@@ -53,13 +54,13 @@ export const screwShearRatio = 0.6;
 export function stripping(ask: Engagement): Result<Stripping, StrippingCode> {
   const { size, engagementMm, material, screw, friction } = ask;
   if (!(engagementMm > 0 && Number.isFinite(engagementMm))) {
-    return bad("engagement", `${engagementMm} mm`, "a length of thread above 0");
+    return bad("engagement", t`${engagementMm} mm`, t`a length of thread above 0`);
   }
   if (!(friction >= frictionRange.least && friction <= frictionRange.greatest)) {
     return bad(
       "friction",
       String(friction),
-      `a friction from ${frictionRange.least} to ${frictionRange.greatest}`,
+      t`a friction from ${frictionRange.least} to ${frictionRange.greatest}`,
     );
   }
   const limits = limitsOf(size);
@@ -109,16 +110,16 @@ function weakest(loads: Stripping["loads"]): WeakPart {
 
 const standingWords: Readonly<Record<Material["standing"], string>> = {
   published: " (published)",
-  memory: " (from memory)",
+  memory: t` (from memory)`,
   given: "",
 };
 
 function sourcesOf({ size, material, screw }: Engagement): string[] {
   return [
-    "FED-STD-H28/2B, Appendix B (shear areas)",
+    t`FED-STD-H28/2B, Appendix B (shear areas)`,
     `${material.name}: ${material.source}${standingWords[material.standing]}`,
     screw.source,
-    "VDI 2230-1 (torque; threads of the screw shear at 0.6 of its tensile strength, from memory)",
+    t`VDI 2230-1 (torque; threads of the screw shear at 0.6 of its tensile strength, from memory)`,
     formOf(size).source,
   ];
 }

@@ -1,5 +1,6 @@
 /** Preload and tightening torque, and the way back. */
 
+import { t } from "../../words.ts";
 import { deferrals, type Grounds } from "../grounds.ts";
 import { bad, good, type Result } from "../result.ts";
 import { stressAreaMm2 } from "../threads/dimensions.ts";
@@ -62,7 +63,7 @@ export function usualShare({ strength, used }: Pick<Joint, "strength" | "used">)
  */
 export function tighten(joint: Joint, share = usualShare(joint)): Result<Tightening, TighteningCode> {
   if (!(share > 0 && share <= 1))
-    return bad("share", String(share), "a share of the yield point, above 0 and at most 1");
+    return bad("share", String(share), t`a share of the yield point, above 0 and at most 1`);
   const friction = frictionOf(joint);
   if (!friction.ok) return friction;
   const twist = twistFactor(joint.size, friction.value.thread);
@@ -73,7 +74,7 @@ export function tighten(joint: Joint, share = usualShare(joint)): Result<Tighten
 /** What a torque does: preload, and the shares of yield and proof load that it takes. */
 export function pullOf(joint: Joint, torqueNm: number): Result<Tightening, TighteningCode> {
   if (!(torqueNm > 0 && Number.isFinite(torqueNm)))
-    return bad("torque", `${torqueNm} N·m`, "a torque above 0");
+    return bad("torque", `${torqueNm} N·m`, t`a torque above 0`);
   const friction = frictionOf(joint);
   if (!friction.ok) return friction;
   return good(answer(joint, friction.value, (torqueNm * 1000) / leverOf(joint, friction.value), "torque"));
@@ -96,7 +97,7 @@ function answer(joint: Joint, friction: Friction, preloadN: number, asked: "shar
     assumptions: assumptionsOf(joint, friction, shares.shareOfYield, asked),
     warnings: warningsOf(joint, shares),
     sources: [
-      joint.lubrication.kind === "nut-factor" ? "T = K·F·d; preload by VDI 2230-1" : "VDI 2230-1",
+      joint.lubrication.kind === "nut-factor" ? t`T = K·F·d; preload by VDI 2230-1` : t`VDI 2230-1`,
       strength.source,
       formOf(size).source,
     ],
@@ -121,19 +122,19 @@ function frictionOf({
     return bad(
       "nut-factor",
       String(nutFactor),
-      `a nut factor from ${least} to ${greatest}: 0.2 is usual dry`,
+      t`a nut factor from ${least} to ${greatest}: 0.2 is usual dry`,
     );
   }
   const friction = frictionOfNutFactor(size, nutFactor, bearingMeanMm(bearing));
   if (friction >= frictionRange.least) return good({ thread: friction, head: friction });
-  const expected = `more: in ${size.designation} it leaves less than ${frictionRange.least} for friction`;
+  const expected = t`more: in ${size.designation} it leaves less than ${frictionRange.least} for friction`;
   return bad("nut-factor", String(nutFactor), expected);
 }
 
 function soundFriction({ thread, head }: Friction): Result<Friction, "friction" | "head-friction"> {
   const { least, greatest } = frictionRange;
   const isWrong = (one: number): boolean => !(one >= least && one <= greatest);
-  const expected = `a friction from ${least} to ${greatest}: 0.10 greased, 0.15 oiled, 0.2 or more dry`;
+  const expected = t`a friction from ${least} to ${greatest}: 0.10 greased, 0.15 oiled, 0.2 or more dry`;
   if (isWrong(thread)) return bad("friction", String(thread), expected);
   return isWrong(head) ? bad("head-friction", String(head), expected) : good({ thread, head });
 }

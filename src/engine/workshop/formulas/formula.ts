@@ -1,3 +1,5 @@
+import { t } from "../../words.ts";
+
 /** What a formula of the workshop says of itself. */
 
 /** The sums of the bench, as their forms and commands name them. */
@@ -11,9 +13,9 @@ export type FormulaStanding = "published" | "memory" | "practice" | "own";
 
 export const standingWords: Readonly<Record<FormulaStanding, string>> = {
   published: "published",
-  memory: "from memory",
-  practice: "common practice",
-  own: "our own rule",
+  memory: t`from memory`,
+  practice: t`common practice`,
+  own: t`our own rule`,
 };
 
 export interface Formula {

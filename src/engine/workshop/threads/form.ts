@@ -1,5 +1,6 @@
 /** The basic profile of each series: how deep it is for its pitch. */
 
+import { t } from "../../words.ts";
 import type { SeriesName, ThreadSize } from "./size.ts";
 
 /** All depths are of the diameter (twice the depth on one side), in the unit of the pitch. */
@@ -24,7 +25,7 @@ const iso: Form = {
   minor: (p) => 1.25 * sharp60 * p,
   root: (p) => (1.25 + 1 / 6) * sharp60 * p,
   stress: (p) => ((0.75 + 1.25 + 1 / 6) / 2) * sharp60 * p,
-  source: "ISO 68-1, ISO 261, ISO 724; stress area by ISO 898-1:2013, 9.1.6.1",
+  source: t`ISO 68-1, ISO 261, ISO 724; stress area by ISO 898-1:2013, 9.1.6.1`,
 };
 
 /** ASME B1.1; stress area 0.7854 (d − 0.9743/n)²: FED-STD-H28/2B, Appendix B. */
@@ -33,7 +34,7 @@ const unified: Form = {
   minor: (p) => 1.25 * sharp60 * p,
   root: undefined,
   stress: (p) => 0.9743 * p,
-  source: "ASME B1.1; stress area by FED-STD-H28/2B, Appendix B",
+  source: t`ASME B1.1; stress area by FED-STD-H28/2B, Appendix B`,
 };
 
 /** BS 84: 55°, two thirds of the sharp height. No stress area is in the standard: the mean of effective and minor diameter. */
@@ -43,8 +44,7 @@ const whitworth: Form = {
   minor: (p) => 2 * whitworthDepth * p,
   root: (p) => 2 * whitworthDepth * p,
   stress: (p) => 1.5 * whitworthDepth * p,
-  source:
-    "BS 84; stress area from the mean of effective and minor diameter, the usual convention, not in the standard",
+  source: t`BS 84; stress area from the mean of effective and minor diameter, the usual convention, not in the standard`,
 };
 
 /** BS 93: depth 0.6p, tabulated to 0.005 mm. Stress area as for Whitworth. */
@@ -54,8 +54,7 @@ const ba: Form = {
   minor: (p) => 2 * baDepth(p),
   root: (p) => 2 * baDepth(p),
   stress: (p) => 1.5 * baDepth(p),
-  source:
-    "BS 93; stress area from the mean of effective and minor diameter, the usual convention, not in the standard",
+  source: t`BS 93; stress area from the mean of effective and minor diameter, the usual convention, not in the standard`,
 };
 
 const forms: Readonly<Record<SeriesName, Form>> = {

@@ -1,5 +1,6 @@
 /** Limits of size of a screw and its nut, for the threads that just pass inspection: the weakest that are still right. */
 
+import { t } from "../../words.ts";
 import { dimensionsOf } from "./dimensions.ts";
 import { mmPerInch, type SeriesName, type ThreadSize } from "./size.ts";
 
@@ -35,7 +36,7 @@ function iso({ diameterMm: d, pitchMm: p }: ThreadSize): Deviations {
     screwPitchMm: (allowance + pitchTolerance) / 1000,
     nutPitchMm: (1.32 * pitchTolerance) / 1000,
     nutMinorMm: (p >= 1 ? 230 * p ** 0.7 : 433 * p - 190 * p ** 1.22) / 1000,
-    source: "ISO 965-1, 6g and 6H",
+    source: t`ISO 965-1, 6g and 6H`,
   };
 }
 
@@ -49,7 +50,7 @@ function unified({ diameterMm, pitchMm }: ThreadSize): Deviations {
     screwPitchMm: mmPerInch * (allowance + pitchTolerance),
     nutPitchMm: mmPerInch * 1.3 * pitchTolerance,
     nutMinorMm: mmPerInch * unifiedMinorTolerance(d, p),
-    source: "ASME B1.1, classes 2A and 2B (formulas from memory)",
+    source: t`ASME B1.1, classes 2A and 2B (formulas from memory)`,
   };
 }
 
@@ -78,7 +79,7 @@ function whitworth({ diameterMm, pitchMm }: ThreadSize): Deviations {
     screwPitchMm: mmPerInch * (allowance + effective),
     nutPitchMm: mmPerInch * effective,
     nutMinorMm: mmPerInch * (0.2 * p + whitworthNut(1 / p)),
-    source: "BS 84, medium class (formulas from memory)",
+    source: t`BS 84, medium class (formulas from memory)`,
   };
 }
 
@@ -100,7 +101,7 @@ function ba({ pitchMm: p, size }: ThreadSize): Deviations {
     screwPitchMm: allowance + 0.1 * p + 0.025,
     nutPitchMm: 0.12 * p + 0.03,
     nutMinorMm: 0.375 * p,
-    source: "BS 93, Annex B, normal class",
+    source: t`BS 93, Annex B, normal class`,
   };
 }
 

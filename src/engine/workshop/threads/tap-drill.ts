@@ -1,3 +1,4 @@
+import { t } from "../../words.ts";
 import { formOf } from "./form.ts";
 import type { SeriesName, ThreadSize } from "./size.ts";
 
@@ -28,7 +29,7 @@ export function tapDrill(size: ThreadSize): TapDrill {
   const { diameterMm: d, pitchMm: p, series, designation } = size;
   if (series === "ISO metric") {
     const diameterMm = roundedInIso2306.get(designation) ?? Number((d - p).toFixed(3));
-    return { diameterMm, rule: "ISO 2306 (from memory): d − P" };
+    return { diameterMm, rule: t`ISO 2306 (from memory): d − P` };
   }
   const perPitch = fullDepth[series];
   const depth = perPitch === undefined ? formOf(size).minor(p) : perPitch * p;
@@ -36,6 +37,6 @@ export function tapDrill(size: ThreadSize): TapDrill {
   const grid = exact < 3 ? 20 : 10;
   return {
     diameterMm: Math.round(exact * grid) / grid,
-    rule: "75 % of the full depth of thread, to the nearest drill: common practice, not of the standard",
+    rule: t`75 % of the full depth of thread, to the nearest drill: common practice, not of the standard`,
   };
 }

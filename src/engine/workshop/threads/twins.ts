@@ -1,5 +1,6 @@
 /** Threads that seem to go together and must not be mixed. */
 
+import { t } from "../../words.ts";
 import { formatNumber } from "../format-quantity.ts";
 import { allSeries, seriesNamed } from "./series.ts";
 import type { ThreadSize } from "./size.ts";
@@ -43,17 +44,17 @@ function sameProfile(one: ThreadSize, other: ThreadSize): boolean {
 export function twinWords({ one, other }: Twins): string {
   const [angle, otherAngle] = [one, other].map(({ series }) => seriesNamed(series).angle);
   const flanks =
-    angle === otherAngle ? `the same flanks, ${angle}°` : `flanks of ${angle}° against ${otherAngle}°`;
+    angle === otherAngle ? t`the same flanks, ${angle!}°` : t`flanks of ${angle!}° against ${otherAngle!}°`;
   const differences = [
     differ("diameter", one.diameterMm, other.diameterMm),
     differ("pitch", one.pitchMm, other.pitchMm),
     flanks,
   ];
-  return `${one.designation} and ${other.designation} must not be mixed: ${differences.join("; ")}. One enters the other for a few turns, binds or sits loose, and spoils both.`;
+  return t`${one.designation} and ${other.designation} must not be mixed: ${differences.join("; ")}. One enters the other for a few turns, binds or sits loose, and spoils both.`;
 }
 
 function differ(what: string, one: number, other: number): string {
   const difference = Math.abs(one - other);
-  if (difference < 5e-4) return `the same ${what}, ${formatNumber(one)} mm`;
-  return `${what} ${formatNumber(one)} mm against ${formatNumber(other)} mm`;
+  if (difference < 5e-4) return t`the same ${what}, ${formatNumber(one)} mm`;
+  return t`${what} ${formatNumber(one)} mm against ${formatNumber(other)} mm`;
 }
