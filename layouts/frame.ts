@@ -15,6 +15,8 @@ export interface Frame {
   readonly main: Html;
   /** Entries of `assets.scripts` that the page needs, in this order. */
   readonly scripts?: readonly string[];
+  /** Style sheets of its own, besides those that every page loads. */
+  readonly styles?: readonly (string | undefined)[];
   readonly description?: string | undefined;
   /** Put into `<script type="application/json" id="page-data">` for the page's scripts. */
   readonly data?: unknown;
@@ -45,7 +47,7 @@ const sections: readonly {
   {
     id: "modules",
     name: t`Modules`,
-    kinds: ["module", "order", "bench", "practice", "dry-run", "quiz", "quiz-key"],
+    kinds: ["module", "order", "bench", "paper", "practice", "dry-run", "quiz", "quiz-key"],
   },
   { id: "tools", name: t`Tools`, kinds: ["tool"] },
   { id: "substances", name: t`Substances`, kinds: ["substance"] },
@@ -73,9 +75,21 @@ ${footer(page)}
 `.text;
 }
 
-function head({ address, title, programme, assets, scripts = [], description, data }: Frame): Html {
+function head({
+  address,
+  title,
+  programme,
+  assets,
+  scripts = [],
+  styles = [],
+  description,
+  data,
+}: Frame): Html {
   const files = scripts.map((entry) => assets.scripts.get(entry)).filter((file) => file !== undefined);
-  const sheets = address.kind === "module" ? [assets.style] : [assets.style, assets.furtherStyle];
+  const sheets =
+    address.kind === "module"
+      ? [assets.style]
+      : [assets.style, assets.furtherStyle, ...styles.filter((file) => file !== undefined)];
   return html`<head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">

@@ -3,7 +3,7 @@ import { t } from "../src/engine/words.ts";
 import type { ModuleCard } from "../src/model/site.ts";
 
 export interface ModulePage {
-  readonly kind: "order" | "bench" | "practice" | "dry-run" | "quiz";
+  readonly kind: "order" | "bench" | "paper" | "practice" | "dry-run" | "quiz";
   readonly name: string;
   /** What one does there. */
   readonly phrase: string;
@@ -22,6 +22,12 @@ export const modulePages: readonly ModulePage[] = [
     name: t`Order`,
     phrase: t`What must come before what`,
     has: ({ steps }) => steps.length > 1,
+  },
+  {
+    kind: "paper",
+    name: "On paper",
+    phrase: "Sheets to print for the bench",
+    has: ({ steps }) => steps.length > 0,
   },
   {
     kind: "practice",

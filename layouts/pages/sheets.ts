@@ -17,6 +17,8 @@ export interface SheetList {
   readonly summary: string;
   /** The table's head for what `mark` shows; undefined where the sheets of this kind have no mark. */
   readonly marked: string | undefined;
+  /** What stands above the table. */
+  readonly lead?: (from: Address) => Html;
   readonly rows: (
     book: Book,
     from: Address,
@@ -47,6 +49,9 @@ export const sheetLists: readonly SheetList[] = [
     title: t`Hazards`,
     summary: t`What can hurt you, or the machine, and how to keep it from doing so. The gravest stand first.`,
     marked: t`Signal word`,
+    lead: (from) =>
+      html`<p><a href="${linkTo(from, { kind: "plain", id: "poster" })}">The safety messages as a poster for the wall</a></p>
+`,
     rows: (book) =>
       sorted(book.hazards)
         .sort((a, b) => signalWords.indexOf(a.sheet.signal) - signalWords.indexOf(b.sheet.signal))
@@ -70,7 +75,7 @@ export function sheetListPage(list: SheetList, book: Book): string {
     main: html`<div class="sheet">
 <header class="sheet-head"><h1>${list.title}</h1>
 <p class="summary">${list.summary}</p></header>
-${rows.length === 0 ? html`<p>None yet.</p>` : table(list, rows, from)}
+${list.lead?.(from)}${rows.length === 0 ? html`<p>None yet.</p>` : table(list, rows, from)}
 </div>`,
   });
 }

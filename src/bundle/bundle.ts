@@ -7,6 +7,7 @@ import type { Assets } from "../model/site.ts";
 /** Scripts, each for the pages of one kind; `<browserDir>/<entry>.ts`. */
 export const entries = [
   "bench",
+  "paper",
   "practice",
   "dry-run",
   "quiz",
@@ -41,12 +42,13 @@ export async function bundleAssets(options: BundleOptions): Promise<Assets> {
     ),
     run(
       options,
-      ["main.css", "further.css"].map((name) => join(options.layoutsDir, "styles", name)),
+      ["main.css", "further.css", "paper/paper.css"].map((name) => join(options.layoutsDir, "styles", name)),
     ),
   ]);
   return {
     style: styles.get("main.css")!,
     furtherStyle: styles.get("further.css")!,
+    paperStyle: styles.get("paper.css")!,
     scripts: new Map(entries.map((entry) => [entry, scripts.get(`${entry}.ts`)!])),
   };
 }

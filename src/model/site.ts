@@ -119,6 +119,8 @@ export interface Assets {
   readonly style: string;
   /** Besides `style`, for all pages but operation sheets. */
   readonly furtherStyle: string;
+  /** Besides both, for pages whose sheets are cut up, written on or hung up. */
+  readonly paperStyle?: string;
   /** By entry: "read", "recorder", "bench", "practice", "dry-run", "quiz", "search", "sums". */
   readonly scripts: ReadonlyMap<string, string>;
 }

@@ -19,6 +19,8 @@ import { homePage } from "../../layouts/pages/home.ts";
 import { modulePage } from "../../layouts/pages/module.ts";
 import { modulesPage } from "../../layouts/pages/modules.ts";
 import { orderPage } from "../../layouts/pages/order.ts";
+import { paperPage } from "../../layouts/pages/paper.ts";
+import { posterPage } from "../../layouts/pages/poster.ts";
 import { sheetPage } from "../../layouts/pages/sheet.ts";
 import { sheetListPage, sheetLists } from "../../layouts/pages/sheets.ts";
 import { threadsPage } from "../../layouts/pages/threads.ts";
@@ -31,6 +33,7 @@ type MakeModulePage = (view: ModuleView, book: Book) => string;
 const makers: Readonly<Record<ModulePage["kind"], MakeModulePage>> = {
   order: orderPage,
   bench: benchPage,
+  paper: paperPage,
   practice: practicePage,
   "dry-run": dryRunPage,
   quiz: quizPage,
@@ -58,6 +61,7 @@ const plainPages: readonly PlainPage[] = [
   { id: "about", make: aboutPage },
   { id: "search", make: searchPage },
   { id: "faults", make: faultsPage },
+  { id: "poster", make: posterPage },
   { id: "sums", make: sumsPage },
   { id: "sums/threads", make: threadsPage },
   { id: "record", make: recordPage, has: keepsRecords },
@@ -109,7 +113,7 @@ function cardOf(id: string, { cards }: Book): [string, ModuleCard][] {
 
 /** What every page of a module may show besides the module. */
 function commonInputs({ site, assets }: Book): unknown[] {
-  const files = JSON.stringify([assets.style, assets.furtherStyle, [...assets.scripts], [...site.pictures]]);
+  const files = JSON.stringify([assets.style, assets.furtherStyle, assets.paperStyle, [...assets.scripts], [...site.pictures]]);
   return [files, site.programme, ...site.sheets.map(({ sheet }) => sheet)];
 }
 

@@ -1,0 +1,62 @@
+/** The bench sheet: every step on few lines, to tick off and write on beside the machine. */
+import type { Condition } from "../../src/model/programme.ts";
+import type { ModuleView } from "../../src/model/site.ts";
+import { checks } from "../components/checks.ts";
+import { conditions } from "../components/conditions.ts";
+import { lines } from "../components/lines.ts";
+import { worn } from "../components/protection.ts";
+import { byGravity, messageAnchor, safetyMessage } from "../components/safety-message.ts";
+import { type Html, html } from "../html.ts";
+import { divide } from "../phases.ts";
+import { benchRow, type RowPlace, rowPlaces } from "./bench-row.ts";
+import { blanks } from "./blanks.ts";
+import type { SheetSource } from "./sheet.ts";
+
+export function benchSheet(source: SheetSource): Html {
+  const { view, book } = source;
+  const { emergency } = book.site.programme;
+  return html`${blanks(["Machine and its number", "As found", "Worked by", "Mentor", "Begun on", "Done on"])}
+<p class="small">For those who have read the operation sheet and were shown the work; it goes before this sheet, and the mentor before both.${emergency === undefined ? undefined : html` <b>In an emergency:</b> ${emergency}`}</p>
+${hazards(source)}${gate(source)}${checks(view.module.asFound, "As found", "Found")}${steps(source)}${checks(view.module.asLeft, "As left", "Left")}`;
+}
+
+function hazards({ view: { module, steps }, book, from }: SheetSource): Html {
+  const ids = new Set([...module.hazards, ...steps.flatMap(({ step }) => step.hazards)]);
+  const known = [...ids].map((id) => book.hazards.get(id)?.sheet).filter((each) => each !== undefined);
+  return html`${lines(worn(module))}<div class="messages">
+${byGravity(known).map((each) => safetyMessage(each, from, messageAnchor(each.id)))}</div>
+`;
+}
+
+/** Conditions that must be known before work, as on the operation sheet. */
+function gate({ view, book }: SheetSource): Html | undefined {
+  return conditions(view, book);
+}
+
+function steps({ view, book }: SheetSource): Html {
+  const places = rowPlaces(view);
+  const ends = sessionEnds(view);
+  const names: ReadonlyMap<string, Condition> = book.site.programme.conditions;
+  return html`${divide(view).phases.map(
+    ({ title, steps }) => html`<h3>${title}</h3>
+<ol class="bench-rows">
+${steps.map((step): Html => {
+  const place: RowPlace = places.get(step.step.id)!;
+  return html`${benchRow(step, place, { view, book, conditions: names })}${stop(step.step.stop, ends.get(step.step.id))}`;
+})}</ol>
+`,
+  )}`;
+}
+
+/** Numbers of the sessions by the step with which each ends. */
+function sessionEnds({ sessions }: ModuleView): Map<string, number> {
+  return new Map(
+    (sessions?.sessions ?? []).slice(0, -1).map(({ steps }, index) => [steps.at(-1)!, index + 1]),
+  );
+}
+
+function stop(isSafe: boolean, session: number | undefined): Html | undefined {
+  if (session !== undefined)
+    return html`<li class="bench-stop"><b>Safe to leave off.</b> Session ${session} ends here, as planned.</li>\n`;
+  return isSafe ? html`<li class="bench-stop"><b>Safe to leave off.</b></li>\n` : undefined;
+}

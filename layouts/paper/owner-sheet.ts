@@ -1,0 +1,113 @@
+/** What the owner is handed with the machine: what was found, done, replaced and left alone, and when it is due again. */
+import { type Application, applications } from "../../src/engine/procedure/applied.ts";
+import { untouched } from "../../src/engine/procedure/untouched.ts";
+import type { Module } from "../../src/model/module.ts";
+import type { Hazard } from "../../src/model/sheet.ts";
+import type { ModuleView } from "../../src/model/site.ts";
+import { box } from "../components/box.ts";
+import { checks } from "../components/checks.ts";
+import { ends } from "../components/ends.ts";
+import { type Column, ruledTable } from "../components/ruled-table.ts";
+import { byGravity } from "../components/safety-message.ts";
+import { signalWord } from "../components/signal-word.ts";
+import { type Html, html } from "../html.ts";
+import { capital, listed, sentence } from "../words.ts";
+import { blank, blanks, ruledLines } from "./blanks.ts";
+import type { SheetSource } from "./sheet.ts";
+
+export function ownerSheet(source: SheetSource): Html {
+  const { view, book } = source;
+  const { module } = view;
+  const { name, place } = book.site.programme;
+  return html`${blanks(["Machine and its number", "Returned to", "Received on", "Returned on"])}
+<p>This machine was in the hands of ${[name, place].filter((each) => each !== undefined).join(", ")}. The work was “${module.title}”, revision ${module.revision}: ${module.summary}</p>
+${found(module)}${replaced(module)}${leftAlone(module)}${lubricants(source)}${checks(module.asLeft, "How it goes back", "Left")}${ends(module)}<h3>Next</h3>
+${blanks(["Next service due", "Or after so much use", "Worked by", "Seen by"])}
+${cautions(source)}`;
+}
+
+function found(module: Module): Html {
+  return html`${checks(module.asFound, "What was found", "Found")}${module.asFound.length === 0 ? html`<h3>What was found</h3>\n` : undefined}${ruledLines(2)}`;
+}
+
+/** Boxes, since only who did it knows whether the part was changed. */
+function replaced({ procedure: { parts, leaves } }: Module): Html {
+  const fates = {
+    discarded: "the old one is thrown away",
+    left: "the old one is handed back",
+    onward: "the old one goes on to other work",
+  };
+  const items = [...parts.values()].flatMap(({ name, replaces }) => {
+    const old = replaces === undefined ? undefined : parts.get(replaces);
+    if (old === undefined) return [];
+    const left = leaves.get(old.id);
+    return [
+      html`<li>${box} ${capital(name)}, in place of: ${old.name}${left === undefined ? undefined : `; ${fates[left.fate]}`}</li>\n`,
+    ];
+  });
+  return html`<h3>Replaced</h3>
+${items.length === 0 ? undefined : html`<ul class="ticks">\n${items}</ul>\n`}${ruledLines(2)}`;
+}
+
+function leftAlone({ procedure }: Module): Html {
+  const items = untouched(procedure).map((id) => {
+    const set = procedure.fasteners.get(id);
+    const why = set?.stays === undefined ? undefined : `: ${set.stays}`;
+    return html`<li>${box} ${capital(set?.name ?? procedure.parts.get(id)?.name ?? id)}${why}</li>\n`;
+  });
+  return html`<h3>Left alone, and why</h3>
+${items.length === 0 ? undefined : html`<ul class="ticks">\n${items}</ul>\n`}${ruledLines(2)}`;
+}
+
+interface Lubricated {
+  readonly title: string;
+  readonly uses: readonly Application[];
+}
+
+function lubricants({ view, book }: SheetSource): Html | undefined {
+  const rows: Lubricated[] = [...applications(view.module.procedure.steps)].flatMap(([id, uses]) => {
+    const sheet = book.substances.get(id)?.sheet;
+    return sheet?.uses.includes("lubricating") ? [{ title: sheet.title, uses }] : [];
+  });
+  if (rows.length === 0) return undefined;
+  const columns: readonly Column<Lubricated>[] = [
+    { name: "Lubricant", kind: "head", value: ({ title }) => title },
+    { name: "Where it went", value: ({ uses }) => places(uses, view) },
+    { name: "Its name on the can", kind: "found", value: () => undefined },
+  ];
+  return html`<h3>Lubricants</h3>
+${ruledTable("lubricants", columns, rows)}`;
+}
+
+/** What the steps work on; where a step does not say, what it is called. */
+function places(uses: readonly Application[], { module: { procedure }, steps }: ModuleView): string {
+  const titles = new Map(steps.map(({ step }) => [step.id, step.title]));
+  const name = (id: string) => procedure.parts.get(id)?.name ?? procedure.fasteners.get(id)?.name ?? id;
+  const words = uses.flatMap(({ step, on }) =>
+    on.length === 0 ? [`at “${titles.get(step)}”`] : on.map(name),
+  );
+  return sentence(capital(listed([...new Set(words)])));
+}
+
+/** Hazards of the work that no substance brings along are those of the machine itself. */
+function cautions(source: SheetSource): Html {
+  const own = machineHazards(source);
+  return html`<div class="owner-cautions">
+<h3>Before you use it</h3>
+<ul>
+<li>Use it as its maker meant it, on a firm table, and keep children’s hands away from what turns or pinches.</li>
+<li>Oil nothing beyond what is written here, and use nothing else than what is written here, before you have asked the workshop.</li>
+<li>Don’t open it and don’t force it. Where it slips, jams, bangs, smells or sounds other than it did on its return: stop, leave it as it is, ring the workshop.</li>
+<li>Not everything that is old is known: paint, dials and pads of old machines may hold what harms. Don’t sand, scrape or burn them. Ask first.</li>
+</ul>
+${own.length === 0 ? undefined : html`<p>Inside it, once it is opened:</p>\n<ul class="owner-hazards">\n${own.map(({ signal, title, consequence }) => html`<li>${signalWord(signal)} <b>${title}.</b> ${sentence(consequence)}</li>\n`)}</ul>\n`}<p>Where this sheet and the maker’s instructions, a safety data sheet or the law of your place differ, they decide. The workshop can be reached at ${blank()}</p>
+</div>
+`;
+}
+
+function machineHazards({ view: { module, steps }, book }: SheetSource): Hazard[] {
+  const brought = new Set([...book.substances.values()].flatMap(({ sheet }) => sheet.hazards));
+  const ids = new Set([...module.hazards, ...steps.flatMap(({ step }) => step.hazards)]);
+  const known = [...ids].filter((id) => !brought.has(id)).map((id) => book.hazards.get(id)?.sheet);
+  return byGravity(known.filter((each) => each !== undefined));
+}
