@@ -58,10 +58,19 @@ const sections: readonly {
   { id: "about", name: t`About`, kinds: [] },
 ];
 
+/** True for the languages that CLDR has as written from right to left. */
+function isRightToLeft(language: string): boolean {
+  const locale = new Intl.Locale(language) as Intl.Locale & {
+    readonly textInfo?: { readonly direction: string };
+    getTextInfo?(): { readonly direction: string };
+  };
+  return (locale.getTextInfo?.() ?? locale.textInfo)?.direction === "rtl";
+}
+
 /** Makes a whole page. */
 export function frame(page: Frame): string {
   return html`<!DOCTYPE html>
-<html lang="${page.programme.language}" data-title="${page.title === "" ? page.programme.name : page.title}">
+<html lang="${page.programme.language}"${attribute("dir", isRightToLeft(page.programme.language) ? "rtl" : undefined)} data-title="${page.title === "" ? page.programme.name : page.title}">
 ${head(page)}
 <body class="page-${page.address.kind}">
 <a class="skip" href="#s_main">Skip to the content</a>

@@ -6,12 +6,14 @@ import { keepSite, restoreSite } from "./bundle/site-cache.ts";
 import { swapIn } from "./bundle/swap.ts";
 import { type Crew, gather } from "./crew/crew.ts";
 import type { DerivedShare, Found } from "./crew/hand.ts";
+import { language } from "./engine/words.ts";
 import { type Diagnostic, sortDiagnostics } from "./model/diagnostic.ts";
 import { modulePath } from "./model/link.ts";
 import type { SearchDocument } from "./model/site.ts";
 import { digestOf } from "./read/digest.ts";
 import { listsOutOfDate } from "./read/out-of-date.ts";
 import { toolFolder } from "./tool-folder.ts";
+import { wordsOf } from "./words/languages.ts";
 
 export interface BuildResult {
   readonly summary: Summary;
@@ -91,7 +93,7 @@ export async function buildWith(
 
 /** Of the content, the tool, and what has run out meanwhile; undefined where something could not be read. */
 function keyOf(contentDir: string): string | undefined {
-  const digest = digestOf([contentDir, toolFolder("src"), toolFolder("layouts")]);
+  const digest = digestOf([contentDir, toolFolder("src"), toolFolder("layouts"), toolFolder("words")]);
   const lapsed = listsOutOfDate(contentDir, new Date()).length;
   return digest === undefined || lapsed === 0 ? digest : `${digest}-${lapsed}`;
 }
@@ -111,11 +113,14 @@ async function write(
 ): Promise<number> {
   const { bundleAssets } = await import("./bundle/bundle.ts");
   const { writeSearch } = await import("./bundle/search.ts");
+  // The scripts speak as the pages do: in the language for which this code was compiled.
+  const words = language === "en-GB" ? undefined : wordsOf(language, folders.contentDir);
   const bundled = bundleAssets({
     outDir: folders.outDir,
     layoutsDir: toolFolder("layouts"),
     browserDir: toolFolder("src/browser"),
     minify: true,
+    words: words === undefined ? {} : (await import("./words/plugin.ts")).bundleOptions(words),
   });
   const derived = await crew.all((hand) => hand.derive());
   const cards = derived.flatMap((share) => share.cards);

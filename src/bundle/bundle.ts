@@ -28,6 +28,8 @@ export interface BundleOptions {
   readonly layoutsDir: string;
   readonly browserDir: string;
   readonly minify: boolean;
+  /** What puts the words of another language than English into the scripts. */
+  readonly words?: Pick<esbuild.BuildOptions, "plugins" | "define">;
 }
 
 /**
@@ -72,6 +74,7 @@ async function run(options: BundleOptions, entryPoints: string[]): Promise<Map<s
     loader: { ".woff2": "file", ".woff": "file", ".svg": "file" },
     logLevel: "silent",
     metafile: true,
+    ...options.words,
   });
   return outputs(metafile, outDir);
 }

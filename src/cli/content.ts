@@ -6,6 +6,7 @@ import type { Module } from "../model/module.ts";
 import { read } from "../read/read.ts";
 import { reportText } from "../report/text.ts";
 import { validate } from "../validate/validate.ts";
+import { checkWords } from "../words/check.ts";
 import { BadInput, type Call, type Output, WrongCall } from "./command.ts";
 
 export interface Checked {
@@ -22,7 +23,9 @@ export function contentFolder(call: Call): string {
 export function checkContent(folder: string): Checked {
   const { reading, diagnostics: reading_ } = read(folder);
   const { content, diagnostics } = validate(reading);
-  return { content, diagnostics: sortDiagnostics([...reading_, ...diagnostics]), texts: reading.texts };
+  const ofWords = checkWords(folder, reading.texts);
+  const all = sortDiagnostics([...reading_, ...diagnostics, ...ofWords]);
+  return { content, diagnostics: all, texts: reading.texts };
 }
 
 export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>

@@ -11,6 +11,7 @@ import { type ReadMemory, read } from "../read/read.ts";
 import type { Folders } from "../render/render.ts";
 import { outlinesOf } from "../validate/outlines.ts";
 import { check, type Parsed, parse } from "../validate/validate.ts";
+import { checkWords } from "../words/check.ts";
 import { owns, reads, type Share } from "./share.ts";
 
 /** A fault of the content stops a build, a fault of ours throws. */
@@ -73,7 +74,8 @@ export class Hand {
   check(outlines: readonly Outline[]): Found {
     const { content, diagnostics } = check(this.#parsed!, outlines);
     this.#content = content;
-    return this.#found(diagnostics);
+    const ofWords = this.#share.which === 0 ? checkWords(this.#contentDir, this.#texts) : [];
+    return this.#found([...diagnostics, ...ofWords]);
   }
 
   /** Works out all that follows from its share, which must have no errors. */

@@ -463,6 +463,23 @@ export const codes = {
     "Correct the file's name: it is the mentor's id; or list the mentor under mentors:.",
   ),
   "quiz-without-module": error("a quiz stands in a folder without a module", "Add module.md beside it."),
+  // Words of the site
+  "unknown-language": error(
+    "a programme speaks a language that nobody has words of",
+    "Take one of those, or bring its words as words/<language>.po, made from words/en.pot of the tool.",
+  ),
+  "words-unreadable": error(
+    "a catalogue of words can't be read",
+    "Save it as a gettext PO file in UTF-8; a program for translators checks it.",
+  ),
+  "word-missing": error(
+    "a text of the site has no translation",
+    "Translate it in the catalogue, or, of a programme's own, in words/<language>.po of the content.",
+  ),
+  "word-placeholders": error(
+    "a translation has other placeholders, tags or forms than the English text",
+    "Bring each {0} and each <0>…</0> of the English text, once, wherever the sentence wants it.",
+  ),
 } satisfies Record<string, CodeEntry>;
 
 export type Code = keyof typeof codes;

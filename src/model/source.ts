@@ -10,6 +10,7 @@ export const sourceKinds = [
   "revisions",
   "release",
   "withdrawals",
+  "words",
 ] as const;
 export type SourceKind = (typeof sourceKinds)[number];
 

@@ -17,6 +17,7 @@ const fileKinds: readonly FileKind[] = [
   { kind: "revisions", pattern: /^modules\/([^/]+)\/revisions\.yaml$/ },
   { kind: "release", pattern: /^modules\/([^/]+)\/released\/[1-9]\d*-u[\w-]+\.json$/ },
   { kind: "withdrawals", pattern: /^withdrawals\/([^/]+)\.json$/ },
+  { kind: "words", pattern: /^words\/([^/]+)\.po$/ },
   { kind: "picture", pattern: /^(.+\.(?:svg|png|jpe?g|webp|gif))$/i },
 ];
 

@@ -123,7 +123,7 @@ class TextReader {
   ) {
     this.text = this.decode(join(folder, path));
     if (this.text === undefined) this.source = this.blank();
-    else if (path.endsWith(".json")) this.source = { ...this.blank(), text: this.text };
+    else if (/\.(json|po)$/.test(path)) this.source = { ...this.blank(), text: this.text };
     else this.source = path.endsWith(".yaml") ? this.ofYaml(this.text) : this.ofMarkdown(this.text);
   }
 

@@ -44,7 +44,7 @@ const isWhole = ({ path, sections, otherBlocks }: Source): boolean =>
 /** The programme always has a stand-in; it is sound where it was made from its own file. */
 function isSound({ kind, id }: Source, items: Items): boolean {
   if (kind === "programme") return items.programme !== defaultProgramme;
-  return kind === "release" || items[listOf[kind]].has(id);
+  return kind === "release" || kind === "words" || items[listOf[kind]].has(id);
 }
 
 const listOf = {

@@ -10,6 +10,10 @@ import { examples } from "./examples.ts";
 const elsewhere = new Map<Code, string>([
   ["no-content", "tests/read/harm.test.ts"],
   ["unreadable", "tests/read/harm.test.ts"],
+  ["unknown-language", "tests/words/check.test.ts"],
+  ["words-unreadable", "tests/words/check.test.ts"],
+  ["word-missing", "tests/words/check.test.ts"],
+  ["word-placeholders", "tests/words/check.test.ts"],
 ]);
 
 function diagnose(files: Files) {

@@ -59,7 +59,8 @@ export const programme = fields(
     name: "The programme's name, as it stands at the head of every page.",
     place: "Where the workshop is.",
     summary: "Who works there on what, in a sentence or two.",
-    language: "The language of the content, as a language tag: en, de, fr-CA.",
+    language:
+      "The language of the content and of the site’s own words, as a language tag: en, de. Others than those that the tool has take a catalogue, words/<language>.po.",
     units: "The units that come first: metric or inch.",
     session: "How long an evening's work is: 2 h 30 min.",
     pass: "The pass mark of a quiz that names none: 80 %.",
