@@ -1,0 +1,73 @@
+/** Makes a built site one that is kept on a device: the list of its files, and the worker that keeps them. */
+import { createHash } from "node:crypto";
+import { readdir, readFile, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import * as esbuild from "esbuild";
+import { type Edition, type EditionFile, editionFile, workerFile } from "../model/edition.ts";
+
+export interface OfflineOptions {
+  /** The built site, with all else that belongs to it. */
+  readonly outDir: string;
+  readonly browserDir: string;
+  /** What puts the words of another language than English into the script. */
+  readonly words?: Pick<esbuild.BuildOptions, "plugins" | "define">;
+}
+
+/** Writes both. Whatever is put into the folder afterwards is not kept on devices. */
+export async function writeOffline(options: OfflineOptions): Promise<void> {
+  const { outDir } = options;
+  const script = await workerScript(options);
+  const text = editionText(await listFiles(outDir));
+  const version = digestOf(text);
+  await writeFile(join(outDir, editionFile(version)), text);
+  await writeFile(join(outDir, workerFile), `self.benchwrightEdition=${JSON.stringify(version)};\n${script}`);
+}
+
+/** The list as it is written: the same files give the same text. */
+export const editionText = (files: readonly EditionFile[]): string =>
+  `${JSON.stringify({ files } satisfies Edition)}\n`;
+
+/** The first 128 bits of the SHA-256 (FIPS 180-4) in base64url (RFC 4648, 5). */
+export const digestOf = (content: string | Uint8Array): string =>
+  createHash("sha256").update(content).digest().subarray(0, 16).toString("base64url");
+
+/** So many files are open at a time. */
+const together = 32;
+
+/** Every file below a folder, by path; hidden ones are not part of a site. O(bytes). */
+export async function listFiles(folder: string): Promise<EditionFile[]> {
+  const paths = (await readdir(folder, { recursive: true, withFileTypes: true }))
+    .filter((entry) => entry.isFile() && !entry.name.startsWith("."))
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(folder.length + 1)
+        .replaceAll("\\", "/"),
+    )
+    .sort();
+  const files: EditionFile[] = [];
+  for (let at = 0; at < paths.length; at += together) {
+    const some = paths.slice(at, at + together);
+    files.push(...(await Promise.all(some.map((path) => listed(folder, path)))));
+  }
+  return files;
+}
+
+async function listed(folder: string, path: string): Promise<EditionFile> {
+  const bytes = await readFile(join(folder, path));
+  return [path, digestOf(bytes), bytes.length];
+}
+
+async function workerScript({ browserDir, words }: OfflineOptions): Promise<string> {
+  const { outputFiles } = await esbuild.build({
+    entryPoints: [join(browserDir, "worker", "worker.ts")],
+    bundle: true,
+    minify: true,
+    write: false,
+    format: "iife",
+    target: ["chrome110", "firefox115", "safari16"],
+    charset: "utf8",
+    logLevel: "silent",
+    ...words,
+  });
+  return outputFiles[0]!.text;
+}
