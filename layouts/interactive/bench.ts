@@ -1,6 +1,6 @@
 /** The bench view: what to know before work, then the steps, which the script shows one at a time. */
 import type { Address } from "../../src/model/address.ts";
-import type { BenchData } from "../../src/model/page-data.ts";
+import type { BenchData, BenchWait } from "../../src/model/page-data.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
 import { afterWork } from "../components/after-work.ts";
@@ -12,13 +12,14 @@ import { work } from "../components/work.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
 import { divide } from "../phases.ts";
+import { duration } from "../words.ts";
 import { taskHead } from "./head.ts";
 
 /** For a module with steps. */
 export function benchPage(view: ModuleView, book: Book): string {
   const { module } = view;
   const from: Address = { kind: "bench", id: module.id };
-  const data: BenchData = { module: module.id, revision: module.revision };
+  const data: BenchData = { module: module.id, revision: module.revision, waits: waits(view, book) };
   const numbers = new Map(view.steps.map(({ step, number }) => [step.id, number]));
   return frame({
     address: from,
@@ -37,6 +38,19 @@ ${safety(view, book, from)}${beforeWork(view, book, from)}${supplies(view, book,
 ${work(divide(view).phases, { view, book, from, numbers, isApart: true })}</div>
 ${after(view)}</div>`,
   });
+}
+
+/** What was cleaned dries in the wait after it. */
+function waits({ steps }: ModuleView, book: Book): BenchWait[] {
+  const wets = (id: string): boolean => book.substances.get(id)?.sheet.uses.includes("cleaning") ?? false;
+  return steps
+    .filter(({ step }) => step.wait > 0)
+    .map(({ step: { id, wait, dries, substances: used } }) => ({
+      step: id,
+      minutes: wait,
+      words: duration(wait),
+      dries: dries || used.some(wets),
+    }));
 }
 
 function supplies(view: ModuleView, book: Book, from: Address): Html | undefined {

@@ -97,7 +97,22 @@ export interface QuizData extends Kept {
   readonly items: readonly QuizItem[];
 }
 
-export type BenchData = Kept;
+/** A step after which one waits. */
+export interface BenchWait {
+  /** Its id. */
+  readonly step: string;
+  /** More than 0. */
+  readonly minutes: number;
+  /** The same in words: "30 min". */
+  readonly words: string;
+  /** Something dries meanwhile. */
+  readonly dries: boolean;
+}
+
+export interface BenchData extends Kept {
+  /** In the written order. */
+  readonly waits: readonly BenchWait[];
+}
 
 export interface RecordPageData {
   /** The programme's identifier. */

@@ -1,47 +1,63 @@
-/** The bar at the foot of the bench view: back, where one is, next. */
+/** The bar at the foot of the bench view: where one is, back, a tick, next. */
+import { t } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
-
-export interface BarOptions {
-  readonly turn: (by: number) => void;
-  /** The step shown is ticked off, or no longer. */
-  readonly tick: (done: boolean) => void;
-}
-
-export interface BarState {
-  readonly words: string;
-  readonly isFirst: boolean;
-  readonly isLast: boolean;
-  /** Undefined on a card that is no step. */
-  readonly done: boolean | undefined;
-}
+import type { Deck } from "./deck.ts";
+import type { Keeper } from "./keeper.ts";
+import { withId } from "./place.ts";
+import { numberOf, whereWords } from "./progress.ts";
+import type { Said } from "./said.ts";
 
 export class Bar {
   readonly element: HTMLElement;
-  readonly #back: HTMLButtonElement;
-  readonly #next: HTMLButtonElement;
-  readonly #words = element("span", { class: "bench-where" });
+  readonly #deck: Deck;
+  readonly #keeper: Keeper;
+  readonly #said: Said;
   readonly #box = element("input", { type: "checkbox" });
-  readonly #label = element("label", { class: "bench-tick" }, this.#box, " Done");
 
-  constructor({ turn, tick }: BarOptions) {
-    this.#back = button("Back", () => turn(-1), { class: "bench-turn" });
-    this.#next = button("Next", () => turn(1), { class: "bench-turn is-main" });
-    this.#box.addEventListener("change", () => tick(this.#box.checked));
-    const middle = element("div", { class: "bench-middle" }, this.#words, this.#label);
+  constructor(deck: Deck, keeper: Keeper, said: Said) {
+    this.#deck = deck;
+    this.#keeper = keeper;
+    this.#said = said;
+    const back = button(t`Back`, () => deck.turn(-1), { class: "bench-turn" });
+    const next = button(t`Next`, () => deck.turn(1), { class: "bench-turn is-main" });
+    const where = element("p", { class: "bench-where" });
+    const tick = element("label", { class: "bench-tick" }, this.#box, t`Done`);
+    this.#box.addEventListener("change", () => this.#tick(this.#box.checked));
     this.element = element(
       "nav",
-      { class: "bench-bar", "aria-label": "Steps" },
-      this.#back,
-      middle,
-      this.#next,
+      { class: "bench-bar", "aria-label": t`Steps` },
+      where,
+      back,
+      element("div", { class: "bench-middle" }, tick),
+      next,
     );
+    keeper.watch((place) => {
+      const { card } = deck;
+      where.textContent = whereWords(deck.cards, place);
+      back.setAttribute("aria-disabled", String(deck.at === 0));
+      next.setAttribute("aria-disabled", String(deck.at === deck.cards.length - 1));
+      tick.hidden = !card.isStep;
+      this.#box.checked = place.done.has(card.id);
+    });
   }
 
-  show({ words, isFirst, isLast, done }: BarState): void {
-    this.#words.textContent = words;
-    this.#back.setAttribute("aria-disabled", String(isFirst));
-    this.#next.setAttribute("aria-disabled", String(isLast));
-    this.#label.hidden = done === undefined;
-    this.#box.checked = done ?? false;
+  /** Ticks the step shown off, or takes the tick back, as a key does it. */
+  toggle(): void {
+    if (this.#deck.card.isStep) this.#tick(!this.#box.checked);
+  }
+
+  #tick(isDone: boolean): void {
+    const { id } = this.#deck.card;
+    const number = numberOf(this.#deck.cards, id);
+    const ticked = t`Step ${number} ticked off.`;
+    const open = t`Step ${number} is open again.`;
+    const set = (done: boolean): void =>
+      this.#keeper.change({ done: withId(this.#keeper.place.done, id, done) });
+    set(isDone);
+    this.#said.say(isDone ? ticked : open, {
+      act: () => set(!isDone),
+      words: isDone ? open : ticked,
+      focus: this.#box,
+    });
   }
 }

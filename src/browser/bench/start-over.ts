@@ -1,21 +1,39 @@
-/** Beginning anew with another machine; asked twice, for the ticks are lost. */
+/** Beginning anew with another machine; asked first, and it can be taken back. */
+import { t } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
+import type { Deck } from "./deck.ts";
+import type { Keeper } from "./keeper.ts";
+import { beginning } from "./place.ts";
+import type { Said } from "./said.ts";
 
-/** A button that asks, and calls `start` when that is answered with yes. */
-export function startOver(start: () => void): HTMLElement {
-  const ask = button("Start over with another machine", () => open(true));
-  const leave = button("No, leave it", () => open(false));
-  const yes = button("Yes, start over", () => {
+export function startOver(deck: Deck, keeper: Keeper, said: Said): HTMLElement {
+  const start = (): void => {
+    const before = keeper.place;
+    keeper.change(beginning(deck.cards[0]!.id));
+    deck.arrive();
+    said.say(t`Started over: no step is ticked off.`, {
+      act: () => {
+        keeper.change(before);
+        deck.arrive();
+      },
+      words: t`All is as it was before.`,
+    });
+  };
+  return askFirst(start);
+}
+
+function askFirst(start: () => void): HTMLElement {
+  const ask = button(t`Start over with another machine`, () => open(true));
+  const leave = button(t`No, leave it`, () => open(false));
+  const yes = button(t`Yes, start over`, () => {
     open(false);
     start();
   });
   const question = element(
     "div",
-    { role: "group", "aria-label": "Start over?" },
-    element("p", {}, "This takes back every tick and goes to the beginning."),
-    leave,
-    " ",
-    yes,
+    { role: "group", "aria-label": t`Start over?` },
+    element("p", {}, t`This takes back every tick, stops every wait and goes to the beginning.`),
+    element("div", { class: "bench-buttons" }, leave, yes),
   );
   const open = (asking: boolean): void => {
     ask.hidden = asking;
