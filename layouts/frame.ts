@@ -31,6 +31,7 @@ const policy = [
   "font-src 'self'",
   "connect-src 'self'",
   "manifest-src 'self'",
+  "worker-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",
 ].join("; ");
@@ -94,7 +95,9 @@ function head({
   description,
   data,
 }: Frame): Html {
-  const files = scripts.map((entry) => assets.scripts.get(entry)).filter((file) => file !== undefined);
+  const files = [...scripts, "offline"]
+    .map((entry) => assets.scripts.get(entry))
+    .filter((file) => file !== undefined);
   const sheets =
     address.kind === "module"
       ? [assets.style]
@@ -106,7 +109,7 @@ function head({
 <title>${headline(title, programme.name)}</title>
 ${description === undefined ? undefined : html`<meta name="description" content="${description}">\n`}<meta name="color-scheme" content="light dark">
 <link rel="icon" href="${linkToFile(address, "assets/icon.svg")}" type="image/svg+xml">
-${sheets.map((file) => html`<link rel="stylesheet" href="${linkToFile(address, file)}">\n`)}${files.map((file) => html`<script src="${linkToFile(address, file)}" defer></script>\n`)}${data === undefined ? undefined : dataBlock(data)}</head>`;
+${assets.scripts.has("offline") ? html`<link rel="manifest" href="${linkToFile(address, "manifest.webmanifest")}">\n` : undefined}${sheets.map((file) => html`<link rel="stylesheet" href="${linkToFile(address, file)}">\n`)}${files.map((file) => html`<script src="${linkToFile(address, file)}" defer></script>\n`)}${data === undefined ? undefined : dataBlock(data)}</head>`;
 }
 
 /** Longer titles are cut off where they are shown. Counted as written, with escapes. */

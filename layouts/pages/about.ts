@@ -2,6 +2,7 @@
 import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { Book } from "../book.ts";
+import { withoutNetwork } from "../components/without-network.ts";
 import { frame } from "../frame.ts";
 import { html } from "../html.ts";
 
@@ -13,6 +14,7 @@ export function aboutPage(book: Book): string {
     title: t`About`,
     programme,
     assets: book.assets,
+    scripts: ["keep"],
     description: t`What this site is, how it is made, and what it does not replace.`,
     main: html`<div class="sheet">
 <header class="sheet-head"><h1>About</h1>
@@ -29,7 +31,7 @@ ${programme.emergency === undefined ? undefined : html`<p><strong>In an emergenc
 <p>The revision in the title block is raised when the way of working changes. A sheet on paper may be older than the one here; compare the revision.</p>
 <h2 id="s_private">What it asks of your device</h2>
 <p>The pages are plain files. Nothing is fetched from anywhere but this site; there are no accounts, and nobody is counted or followed. Every sheet can be read and printed without scripts; the bench view, practice, quiz, bench sums and search need them. What you do there stays on your device.</p>
-<h2 id="s_signs">Signs that it uses</h2>
+${book.assets.scripts.has("offline") ? withoutNetwork() : undefined}<h2 id="s_signs">Signs that it uses</h2>
 <p>Title blocks have the fields of ISO 7200. Signal words for the work are those of ANSI Z535 and ISO 3864: danger will kill or maim if it is not avoided, warning could, caution may injure less gravely, notice is about damage to things. Pictograms and signal words of substances are those of the Globally Harmonized System (GHS) of the United Nations; they are about the substance in its can, not about the work.</p>
 </div>
 </div>`,

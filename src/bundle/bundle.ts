@@ -20,7 +20,12 @@ export const entries = [
   "check",
   "desk",
   "evening",
+  "offline",
+  "keep",
 ] as const;
+
+/** Those without which no device keeps the site. */
+const offlineEntries: ReadonlySet<string> = new Set(["offline", "keep"]);
 
 export interface BundleOptions {
   /** The folder of the built site. */
@@ -28,6 +33,8 @@ export interface BundleOptions {
   readonly layoutsDir: string;
   readonly browserDir: string;
   readonly minify: boolean;
+  /** Whether devices are to keep the site; they are where nothing is said. */
+  readonly offline?: boolean;
   /** What puts the words of another language than English into the scripts. */
   readonly words?: Pick<esbuild.BuildOptions, "plugins" | "define">;
 }
@@ -51,7 +58,11 @@ export async function bundleAssets(options: BundleOptions): Promise<Assets> {
     style: styles.get("main.css")!,
     furtherStyle: styles.get("further.css")!,
     paperStyle: styles.get("paper.css")!,
-    scripts: new Map(entries.map((entry) => [entry, scripts.get(`${entry}.ts`)!])),
+    scripts: new Map(
+      entries
+        .filter((entry) => options.offline !== false || !offlineEntries.has(entry))
+        .map((entry) => [entry, scripts.get(`${entry}.ts`)!]),
+    ),
   };
 }
 
@@ -74,6 +85,7 @@ async function run(options: BundleOptions, entryPoints: string[]): Promise<Map<s
     loader: { ".woff2": "file", ".woff": "file", ".svg": "file" },
     logLevel: "silent",
     metafile: true,
+    define: { WORDS_LANGUAGE: '"en-GB"' },
     ...options.words,
   });
   return outputs(metafile, outDir);

@@ -31,7 +31,7 @@ export const serve: Command = {
     const { gather } = await import("../crew/crew.ts");
     const crew = gather(content);
     // What the crew remembers is quicker than what is kept in files, and tells what it was made from.
-    const options = { contentDir: content, siteDir: site, cacheDir: undefined };
+    const options = { contentDir: content, siteDir: site, cacheDir: undefined, offline: false };
     const build = () => refusable(buildWith(crew, options));
     const first = await build();
     const isBuilt = report(first, output);

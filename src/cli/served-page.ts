@@ -22,6 +22,7 @@ changes.addEventListener("faults", (event) => {
   if (old) old.replaceWith(box);
   else document.body.prepend(box);
 });
+navigator.serviceWorker?.getRegistrations().then((all) => all.forEach((each) => each.update().catch(() => {})));
 `;
 
 /** The script's place in a page. */

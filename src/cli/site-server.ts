@@ -3,6 +3,8 @@ import { createReadStream, existsSync, statSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { extname, join, normalize, sep } from "node:path";
+import { workerFile } from "../model/edition.ts";
+import { leavingWorker } from "./leaving-worker.ts";
 import { noSite, servedScript, withScript } from "./served-page.ts";
 
 export interface SiteServer {
@@ -97,6 +99,7 @@ async function respond(
   const path = pathOf(request);
   if (path === "/_changes") return listenFor(pages, response);
   if (path === "/_reload.js") return send(response, 200, ".js", servedScript);
+  if (path === `/${workerFile}`) return send(response, 200, ".js", leavingWorker);
   const file = path === undefined ? undefined : fileFor(site, path);
   if (!existsSync(join(site, "index.html"))) return send(response, 503, ".html", noSite);
   if (file === undefined) return send(response, 404, ".txt", "There is no such page.\n");

@@ -55,8 +55,8 @@ export const laws: readonly Law[] = [
   },
   {
     from: "src/bundle",
-    may: ["src/model", "src/engine", "node:", "esbuild", "lunr"],
-    why: "Bundling names the browser's entries by path only. Of the engine it needs how words are cut, which the search page must do alike.",
+    may: ["src/model", "src/engine", "node:", "esbuild", "lunr", "sharp"],
+    why: "Bundling names the browser's entries by path only. Of the engine it needs how words are cut, which the search page must do alike; the icons of an installed site are made from the drawn one.",
   },
   {
     from: "src/report",
