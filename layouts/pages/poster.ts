@@ -1,5 +1,6 @@
 /** The safety messages of the whole programme, large, for the wall. */
 import { type Address, linkTo } from "../../src/model/address.ts";
+import type { Programme } from "../../src/model/programme.ts";
 import { type Hazard, signalWords } from "../../src/model/sheet.ts";
 import type { Book } from "../book.ts";
 import { signalWord } from "../components/signal-word.ts";
@@ -26,12 +27,14 @@ export function posterPage(book: Book): string {
 <header class="sheet-head"><p class="sheet-kind on-screen"><a href="${linkTo(from, { kind: "plain", id: "hazards" })}">Hazards</a></p>
 <h1>${posterTitle}</h1>
 <p class="poster-place">${[programme.name, programme.place].filter((each) => each !== undefined).join(", ")}</p></header>
-${paperChoice([], programme)}${hazards.length === 0 ? html`<p>No module names a hazard yet.</p>\n` : hazards.map((hazard) => panel(hazard))}<div class="poster-foot">
-${programme.emergency === undefined ? undefined : html`<p><b>In an emergency:</b> ${programme.emergency}</p>\n`}<p>The safety data sheet of a substance, the maker’s instructions, local rules, licensed practice and the mentor beside you go before this poster. Where they differ, they decide.</p>
-</div>
-</div>`,
+${first(programme)}${paperChoice([], programme)}${hazards.length === 0 ? html`<p>No module names a hazard yet.</p>\n` : hazards.map((hazard) => panel(hazard))}</div>`,
   });
 }
+
+const first = ({ emergency }: Programme): Html => html`<div class="poster-first">
+${emergency === undefined ? undefined : html`<p><b>In an emergency:</b> ${emergency}</p>\n`}<p>The safety data sheet of a substance, the maker’s instructions, local rules, licensed practice and the mentor beside you go before this poster. Where they differ, they decide.</p>
+</div>
+`;
 
 /** Those that a module or a step names, gravest first, then by title. */
 function usedHazards(book: Book): Hazard[] {
@@ -54,5 +57,6 @@ const panel = ({
 <p class="panel-consequence"><strong>${sentence(consequence)}</strong></p>
 <p>${sentence(hazard)}</p>
 <ul>${avoid.map((way) => html`<li>${sentence(way)}</li>`)}</ul>
+<p class="panel-foot">Safety data sheet, maker’s instructions, local rules and the mentor beside you go before this.</p>
 </section>
 `;

@@ -42,7 +42,7 @@ function steps({ view, book }: SheetSource): Html {
 <ol class="bench-rows">
 ${steps.map((step): Html => {
   const place: RowPlace = places.get(step.step.id)!;
-  return html`${benchRow(step, place, { view, book, conditions: names })}${stop(step.step.stop, ends.get(step.step.id))}`;
+  return html`${benchRow(step, place, { view, book, conditions: names })}${step.number === view.steps.length ? undefined : stop(step.step.stop, ends.get(step.step.id))}`;
 })}</ol>
 `,
   )}`;

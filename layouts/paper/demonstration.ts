@@ -2,7 +2,6 @@
  * The sheet of a mentor who shows the job: a job breakdown, as instruction in the trades has used it since the 1940s
  * (important steps, key points, reasons; from memory), made from checks, teaching fields and reasons of precedence.
  */
-import { mergedReasons } from "../../src/engine/procedure/merged-reasons.ts";
 import type { Hazard } from "../../src/model/sheet.ts";
 import type { StepView } from "../../src/model/site.ts";
 import { box } from "../components/box.ts";
@@ -57,18 +56,17 @@ ${shown.map(
 `;
 }
 
+/** A point without a reason has the room of both. */
 function cells(point: KeyPoint | undefined): Html {
   if (point === undefined) return html`<td></td><td></td>`;
   const { kind, point: text, reason } = point;
-  return html`<td><b>${kind}</b> ${sentence(capital(text))}</td><td>${reason === undefined ? undefined : sentence(capital(reason))}</td>`;
+  const words = html`<b>${kind}</b> ${sentence(capital(text))}`;
+  if (reason === undefined) return html`<td colspan="2">${words}</td>`;
+  return html`<td>${words}</td><td>${sentence(capital(reason))}</td>`;
 }
 
 /** Hazards are told with the step that first meets them. */
-function keyPoints(
-  { step, needs }: StepView,
-  fresh: readonly Hazard[],
-  steps: readonly StepView[],
-): KeyPoint[] {
+function keyPoints({ step }: StepView, fresh: readonly Hazard[], steps: readonly StepView[]): KeyPoint[] {
   const numbers = new Map(steps.map((each) => [each.step.id, each.number]));
   return [
     ...fresh.map(({ title, avoid, consequence }) => ({
@@ -76,15 +74,11 @@ function keyPoints(
       point: avoid[0] ?? "",
       reason: consequence,
     })),
-    ...needs
-      .filter(({ critical }) => critical)
-      .map(({ first, because }) => ({
-        kind: "Order:",
-        point: `never before step ${numbers.get(first)}`,
-        reason: mergedReasons(because)
-          .map((one) => sentence(capital(one)))
-          .join(" "),
-      })),
+    ...[...step.after].map(([first, { because }]) => ({
+      kind: "Order:",
+      point: `not before step ${numbers.get(first)}`,
+      reason: because,
+    })),
     ...told("Feel:", step.feel),
     ...told("Check:", step.check),
     ...step.mistakes.map(({ mistake, result }) => ({ kind: "Not:", point: mistake, reason: result })),

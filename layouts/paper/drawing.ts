@@ -2,9 +2,12 @@
 import type { ThreadSizes, TrueSize } from "../../src/engine/workshop/true-size.ts";
 import type { FastenerKind } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
+import { capital } from "../words.ts";
 
 export interface Drawing {
   readonly picture: Html | undefined;
+  /** "Diameter 3.6 mm, length 9.525 mm": as thick and as long as it is drawn; undefined where nothing is. */
+  readonly figures: string | undefined;
   /** What is not known and so not drawn, in sentences. */
   readonly missing: readonly string[];
 }
@@ -21,17 +24,24 @@ const dimensionMm = 3;
 export function drawingOf({ thread, lengthMm }: TrueSize, kind: FastenerKind): Drawing {
   const length = kind === "nut" ? undefined : lengthMm;
   const fits = length === undefined || length <= longestMm;
-  const missing = [
-    thread === undefined ? "Diameter not drawn: its thread is not known." : undefined,
-    length === undefined && kind !== "nut" ? "Length not drawn: it is not known." : undefined,
-    fits ? undefined : "Length not drawn: it is longer than the sheet has room for.",
-  ].filter((each) => each !== undefined);
   const drawn = fits ? length : undefined;
-  return {
-    missing,
-    picture: drawn === undefined && thread === undefined ? undefined : picture(thread, drawn, kind),
-  };
+  const missing = [
+    kind === "nut" ? unknownNut(thread) : unknownWords(thread === undefined, length === undefined),
+    fits ? undefined : "Its length is not drawn: it is longer than the sheet has room for.",
+  ].filter((each) => each !== undefined);
+  const isDrawn = drawn !== undefined || thread !== undefined;
+  if (!isDrawn) return { missing, picture: undefined, figures: undefined };
+  return { missing, picture: picture(thread, drawn, kind), figures: capital(describe(thread, drawn)) };
 }
+
+function unknownWords(thread: boolean, length: boolean): string | undefined {
+  if (thread && length) return "Not drawn: thread and length are not known.";
+  if (thread) return "Only the length is drawn: the thread is not known.";
+  return length ? "Only the diameter is drawn: the length is not known." : undefined;
+}
+
+const unknownNut = (thread: ThreadSizes | undefined): string | undefined =>
+  thread === undefined ? "Not drawn: its thread is not known." : undefined;
 
 function picture(thread: ThreadSizes | undefined, length: number | undefined, kind: FastenerKind): Html {
   const diameter = thread?.diameterMm ?? 0;
@@ -48,11 +58,11 @@ function picture(thread: ThreadSizes | undefined, length: number | undefined, ki
     length === undefined
       ? undefined
       : html`${hasHead ? head(marginMm, middle, headLength, headHeight) : undefined}${thread === undefined ? undefined : shaft(left, middle, length, thread)}${dimension(left, right, middle + headHeight / 2 + dimensionMm / 2)}`;
-  return html`<svg class="true-size" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}" role="img" aria-label="${describe(thread, length)}">${side}${thread === undefined ? undefined : end(endMiddle, middle, thread)}</svg>
+  return html`<svg class="true-size" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}" role="img" aria-label="Drawn at true size">${side}${thread === undefined ? undefined : end(endMiddle, middle, thread)}</svg>
 `;
 }
 
-/** "Diameter 3.6 mm, length 9.525 mm": as long and as thick as they are drawn. */
+/** "diameter 3.6 mm, length 9.525 mm": as thick and as long as they are drawn. */
 function describe(thread: ThreadSizes | undefined, length: number | undefined): string {
   return [
     thread === undefined ? undefined : `diameter ${mm(thread.diameterMm)} mm`,

@@ -1,7 +1,7 @@
 /** Each set of fasteners drawn at true size, as far as its thread and length are known, to hold a screw against. */
 import { trueSize } from "../../src/engine/workshop/true-size.ts";
 import type { ModuleFastener } from "../../src/model/module.ts";
-import { type Html, html } from "../html.ts";
+import { type Html, html, join } from "../html.ts";
 import { capital, sentence } from "../words.ts";
 import { blank } from "./blanks.ts";
 import { drawingOf, scaleBar } from "./drawing.ts";
@@ -27,10 +27,14 @@ function drawnSet(set: ModuleFastener): Html {
   return html`<li>
 <div class="drawn-words"><p><b>${set.count} ${set.name}</b></p>
 <p>${whatItIs(set)}</p></div>
-<div class="drawn-figure">${drawing.picture}${drawing.missing.length === 0 ? undefined : html`<p class="drawn-missing">${drawing.missing.map((each) => html`${each} `)}Measured: diameter ${blank("short")} mm, pitch ${blank("short")} mm, length ${blank("short")} mm.</p>\n`}</div>
+<div class="drawn-figure">${drawing.picture}<p class="small">${join([drawing.figures && sentence(drawing.figures), ...drawing.missing], " ")}</p>
+${drawing.missing.length === 0 ? undefined : toMeasure}</div>
 </li>
 `;
 }
+
+const toMeasure = html`<p class="drawn-measured">Measured: diameter ${blank("short")} mm, pitch ${blank("short")} mm, length ${blank("short")} mm.</p>
+`;
 
 function whatItIs({ kind, thread, length, drive, note }: ModuleFastener): Html {
   const size = [thread, length].filter((each) => each !== undefined).join(" × ");

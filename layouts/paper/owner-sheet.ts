@@ -20,8 +20,9 @@ export function ownerSheet(source: SheetSource): Html {
   const { module } = view;
   const { name, place } = book.site.programme;
   return html`${blanks(["Machine and its number", "Returned to", "Received on", "Returned on"])}
-<p>This machine was in the hands of ${[name, place].filter((each) => each !== undefined).join(", ")}. The work was “${module.title}”, revision ${module.revision}: ${module.summary}</p>
-${found(module)}${replaced(module)}${leftAlone(module)}${lubricants(source)}${checks(module.asLeft, "How it goes back", "Left")}${ends(module)}<h3>Next</h3>
+<p>This machine was in the hands of ${[name, place].filter((each) => each !== undefined).join(", ")}. The work was “${module.title}”, revision ${module.revision}.</p>
+${found(module)}${replaced(module)}${leftAlone(module)}${lubricants(source)}${checks(module.asLeft, "How it goes back", "Left")}<div class="keep">${ends(module)}</div>
+<h3>Next</h3>
 ${blanks(["Next service due", "Or after so much use", "Worked by", "Seen by"])}
 ${cautions(source)}`;
 }

@@ -49,8 +49,8 @@ function remember(view: ModuleView): PracticeOnPaper[] {
 
 function cutUp({ practice, number, slips: { slips }, titleOf }: PracticeOnPaper): Html {
   return html`<h3>${number}. ${practice.title}</h3>
-<ul class="cut slips">
-${slips.map(({ letter, step }) => html`<li class="cut-piece slip"><b>${letter}</b><span>${titleOf(step)}</span><small>${number}</small></li>\n`)}</ul>
+<ul class="cut sort-slips">
+${slips.map(({ letter, step }) => html`<li class="cut-piece sort-slip"><b>${letter}</b><span>${titleOf(step)}</span><small>${number}</small></li>\n`)}</ul>
 `;
 }
 
@@ -96,5 +96,5 @@ function pairs({ pairs }: SlipKey): Html {
           .join(" ")}`,
     },
   ];
-  return html`<p class="small">${counted(pairs.length, "bound pair")}.</p>\n${ruledTable("pairs", columns, pairs)}`;
+  return html`<p class="small">${counted(pairs.length, "bound pair")}.</p>\n${ruledTable("key-pairs", columns, pairs)}`;
 }

@@ -23,7 +23,7 @@ export interface PaperSheet {
 /** A sheet found by itself still says what it belongs to. */
 export function paperSheet({ id, name }: PaperSheet, content: Html, { view, book }: SheetSource): Html {
   return html`<section class="paper-sheet" id="s_${id}" data-sheet="${id}" aria-labelledby="s_${id}-name">
-<header class="paper-head">
+<header class="paper-top">
 <h2 id="s_${id}-name">${name}</h2>
 <p>${sourceWords(view.module)}<br>${book.site.programme.name}</p>
 </header>
@@ -31,6 +31,6 @@ ${content}</section>
 `;
 }
 
-/** "Overhaul the spring motor, spring-motor, revision 1". */
+/** "Overhaul the spring motor (spring-motor, revision 1)". */
 export const sourceWords = ({ title, id, revision }: Module): Html =>
-  html`${title} <span class="paper-id">${id}, revision ${revision}</span>`;
+  html`${title} (${id}, revision ${revision})`;
