@@ -25,8 +25,8 @@ export const modulePages: readonly ModulePage[] = [
   },
   {
     kind: "paper",
-    name: "On paper",
-    phrase: "Sheets to print for the bench",
+    name: t`On paper`,
+    phrase: t`Sheets to print for the bench`,
     has: ({ steps }) => steps.length > 0,
   },
   {

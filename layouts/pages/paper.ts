@@ -1,4 +1,5 @@
 /** A module on paper: the sheets for the bench, the tins, the mentor, the owner and the author, printed as chosen. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
@@ -17,15 +18,15 @@ export function paperPage(view: ModuleView, book: Book): string {
   const sheets = paperSheets.flatMap((sheet) => made(sheet, source));
   return frame({
     address: from,
-    title: `On paper: ${module.title}`,
+    title: t`On paper: ${module.title}`,
     programme: book.site.programme,
     assets: book.assets,
     scripts: ["paper"],
     styles: [book.assets.paperStyle],
-    description: `Sheets to print for “${module.title}”: for the bench, the tray, the mentor and the owner.`,
+    description: t`Sheets to print for “${module.title}”: for the bench, the tray, the mentor and the owner.`,
     main: html`<div class="sheet paper">
 <p class="sheet-kind on-screen"><a href="${linkTo(from, { kind: "module", id: module.id })}">Operation sheet</a> · On paper</p>
-<div data-sheet="bench">${titleBlock(module, book.site.programme, "Bench sheet")}</div>
+<div data-sheet="bench">${titleBlock(module, book.site.programme, t`Bench sheet`)}</div>
 ${introduction(sheets, book, from)}${sheets.map(({ sheet, content }) => paperSheet(sheet, content, source))}</div>`,
   });
 }

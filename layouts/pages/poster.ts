@@ -1,4 +1,5 @@
 /** The safety messages of the whole programme, large, for the wall. */
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { Programme } from "../../src/model/programme.ts";
 import { type Hazard, signalWords } from "../../src/model/sheet.ts";
@@ -10,7 +11,7 @@ import { paperChoice } from "../paper/choice.ts";
 import { sentence } from "../words.ts";
 
 const from: Address = { kind: "plain", id: "poster" };
-export const posterTitle = "Safety messages";
+export const posterTitle = t`Safety messages`;
 
 export function posterPage(book: Book): string {
   const { programme } = book.site;
@@ -22,7 +23,7 @@ export function posterPage(book: Book): string {
     assets: book.assets,
     scripts: ["paper"],
     styles: [book.assets.paperStyle],
-    description: "The safety messages of all modules, the gravest first, to be printed for the wall.",
+    description: t`The safety messages of all modules, the gravest first, to be printed for the wall.`,
     main: html`<div class="sheet poster">
 <header class="sheet-head"><p class="sheet-kind on-screen"><a href="${linkTo(from, { kind: "plain", id: "hazards" })}">Hazards</a></p>
 <h1>${posterTitle}</h1>

@@ -1,5 +1,7 @@
 /** A step of the bench sheet: its number, its warnings, what is done, room for what is noted, a box. */
+
 import { startingTray, type Tray } from "../../src/engine/procedure/tray.ts";
+import { t } from "../../src/engine/words.ts";
 import type { Condition } from "../../src/model/programme.ts";
 import type { ModuleView, StepView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
@@ -66,9 +68,9 @@ function guards({ step }: StepView, { book, conditions }: RowSource): Line[] {
   const unknown = step.conditions.map((id) => conditions.get(id)?.name ?? id);
   const substances = step.substances.map((id) => book.substances.get(id)?.sheet.title ?? id);
   return [
-    line("Not while unknown", unknown.join("; "), "never-wear"),
+    line(t`Not while unknown`, unknown.join("; "), "never-wear"),
     ...worn(step),
-    line("With", substances.join("; ")),
+    line(t`With`, substances.join("; ")),
   ];
 }
 
@@ -76,8 +78,12 @@ function guards({ step }: StepView, { book, conditions }: RowSource): Line[] {
 function notes({ step, recorded }: StepView, numbers: ReadonlyMap<string, number>): Line[] {
   const noted = recorded.map(({ from, text }) => html`${text}, from step ${numbers.get(from.id)} ${blank()}`);
   return [
-    { name: "As noted", values: noted, kind: "row-notes" },
-    { name: "Note", values: step.record.map((text) => html`${capital(text)} ${blank()}`), kind: "row-notes" },
+    { name: t`As noted`, values: noted, kind: "row-notes" },
+    {
+      name: t`Note`,
+      values: step.record.map((text) => html`${capital(text)} ${blank()}`),
+      kind: "row-notes",
+    },
   ];
 }
 

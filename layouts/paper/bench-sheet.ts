@@ -1,4 +1,5 @@
 /** The bench sheet: every step on few lines, to tick off and write on beside the machine. */
+import { t } from "../../src/engine/words.ts";
 import type { Condition } from "../../src/model/programme.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import { checks } from "../components/checks.ts";
@@ -15,9 +16,9 @@ import type { SheetSource } from "./sheet.ts";
 export function benchSheet(source: SheetSource): Html {
   const { view, book } = source;
   const { emergency } = book.site.programme;
-  return html`${blanks(["Machine and its number", "As found", "Worked by", "Mentor", "Begun on", "Done on"])}
+  return html`${blanks([t`Machine and its number`, t`As found`, t`Worked by`, t`Mentor`, t`Begun on`, t`Done on`])}
 <p class="small">For those who have read the operation sheet and were shown the work; it goes before this sheet, and the mentor before both.${emergency === undefined ? undefined : html` <b>In an emergency:</b> ${emergency}`}</p>
-${hazards(source)}${gate(source)}${checks(view.module.asFound, "As found", "Found")}${steps(source)}${checks(view.module.asLeft, "As left", "Left")}`;
+${hazards(source)}${gate(source)}${checks(view.module.asFound, t`As found`, t`Found`)}${steps(source)}${checks(view.module.asLeft, t`As left`, t`Left`)}`;
 }
 
 function hazards({ view: { module, steps }, book, from }: SheetSource): Html {

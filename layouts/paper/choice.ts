@@ -1,4 +1,5 @@
 /** What to print and on which paper; shown where the script is there, without which all is printed. */
+import { t } from "../../src/engine/words.ts";
 import type { Programme } from "../../src/model/programme.ts";
 import { attribute, type Html, html } from "../html.ts";
 
@@ -9,7 +10,7 @@ export interface Choosable {
 
 const papers = [
   { id: "a4", name: "A4" },
-  { id: "letter", name: "US Letter" },
+  { id: "letter", name: t`US Letter` },
 ] as const;
 
 /** Without sheets there is only the paper to choose. */

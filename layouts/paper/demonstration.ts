@@ -2,6 +2,7 @@
  * The sheet of a mentor who shows the job: a job breakdown, as instruction in the trades has used it since the 1940s
  * (important steps, key points, reasons; from memory), made from checks, teaching fields and reasons of precedence.
  */
+import { t } from "../../src/engine/words.ts";
 import type { Hazard } from "../../src/model/sheet.ts";
 import type { StepView } from "../../src/model/site.ts";
 import { box } from "../components/box.ts";
@@ -29,7 +30,7 @@ export function demonstration({ view, book }: SheetSource): Html {
     for (const { id } of fresh) met.add(id);
     return stepRows(step, hazards, keyPoints(step, fresh, view.steps));
   });
-  return html`${blanks(["Mentor", "Shown to", "Date"])}
+  return html`${blanks([t`Mentor`, t`Shown to`, t`Date`])}
 <ol class="paper-how">
 <li><b>Get ready.</b> Machine, tray, tools and labels lie there; ask what is known already.</li>
 <li><b>Show</b> each step once in full. Then again, saying its name and its key points; then again with the reasons.</li>
@@ -75,17 +76,17 @@ function keyPoints({ step }: StepView, fresh: readonly Hazard[], steps: readonly
       reason: consequence,
     })),
     ...[...step.after].map(([first, { because }]) => ({
-      kind: "Order:",
-      point: `not before step ${numbers.get(first)}`,
+      kind: t`Order:`,
+      point: t`not before step ${numbers.get(first)!}`,
       reason: because,
     })),
-    ...told("Feel:", step.feel),
-    ...told("Check:", step.check),
-    ...step.mistakes.map(({ mistake, result }) => ({ kind: "Not:", point: mistake, reason: result })),
+    ...told(t`Feel:`, step.feel),
+    ...told(t`Check:`, step.check),
+    ...step.mistakes.map(({ mistake, result }) => ({ kind: t`Not:`, point: mistake, reason: result })),
     ...step.ifNot.map((remedy) => ({
-      kind: "If:",
+      kind: t`If:`,
       point: remedy.sign,
-      reason: `Likely cause: ${sentence(remedy.cause)} ${sentence(capital(remedy.do))}`,
+      reason: t`Likely cause: ${sentence(remedy.cause)} ${sentence(capital(remedy.do))}`,
     })),
   ];
 }

@@ -1,4 +1,5 @@
 /** Drawings in millimetres: side and end of a screw, thin lines at the root of the thread (after ISO 6410-1), and the bar. */
+import { t } from "../../src/engine/words.ts";
 import type { ThreadSizes, TrueSize } from "../../src/engine/workshop/true-size.ts";
 import type { FastenerKind } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
@@ -27,7 +28,7 @@ export function drawingOf({ thread, lengthMm }: TrueSize, kind: FastenerKind): D
   const drawn = fits ? length : undefined;
   const missing = [
     kind === "nut" ? unknownNut(thread) : unknownWords(thread === undefined, length === undefined),
-    fits ? undefined : "Its length is not drawn: it is longer than the sheet has room for.",
+    fits ? undefined : t`Its length is not drawn: it is longer than the sheet has room for.`,
   ].filter((each) => each !== undefined);
   const isDrawn = drawn !== undefined || thread !== undefined;
   if (!isDrawn) return { missing, picture: undefined, figures: undefined };
@@ -35,13 +36,13 @@ export function drawingOf({ thread, lengthMm }: TrueSize, kind: FastenerKind): D
 }
 
 function unknownWords(thread: boolean, length: boolean): string | undefined {
-  if (thread && length) return "Not drawn: thread and length are not known.";
-  if (thread) return "Only the length is drawn: the thread is not known.";
-  return length ? "Only the diameter is drawn: the length is not known." : undefined;
+  if (thread && length) return t`Not drawn: thread and length are not known.`;
+  if (thread) return t`Only the length is drawn: the thread is not known.`;
+  return length ? t`Only the diameter is drawn: the length is not known.` : undefined;
 }
 
 const unknownNut = (thread: ThreadSizes | undefined): string | undefined =>
-  thread === undefined ? "Not drawn: its thread is not known." : undefined;
+  thread === undefined ? t`Not drawn: its thread is not known.` : undefined;
 
 function picture(thread: ThreadSizes | undefined, length: number | undefined, kind: FastenerKind): Html {
   const diameter = thread?.diameterMm ?? 0;
@@ -65,8 +66,8 @@ function picture(thread: ThreadSizes | undefined, length: number | undefined, ki
 /** "diameter 3.6 mm, length 9.525 mm": as thick and as long as they are drawn. */
 function describe(thread: ThreadSizes | undefined, length: number | undefined): string {
   return [
-    thread === undefined ? undefined : `diameter ${mm(thread.diameterMm)} mm`,
-    length === undefined ? undefined : `length ${mm(length)} mm`,
+    thread === undefined ? undefined : t`diameter ${mm(thread.diameterMm)} mm`,
+    length === undefined ? undefined : t`length ${mm(length)} mm`,
   ]
     .filter((each) => each !== undefined)
     .join(", ");

@@ -1,6 +1,8 @@
 /** What the owner is handed with the machine: what was found, done, replaced and left alone, and when it is due again. */
+
 import { type Application, applications } from "../../src/engine/procedure/applied.ts";
 import { untouched } from "../../src/engine/procedure/untouched.ts";
+import { t } from "../../src/engine/words.ts";
 import type { Module } from "../../src/model/module.ts";
 import type { Hazard } from "../../src/model/sheet.ts";
 import type { ModuleView } from "../../src/model/site.ts";
@@ -19,24 +21,24 @@ export function ownerSheet(source: SheetSource): Html {
   const { view, book } = source;
   const { module } = view;
   const { name, place } = book.site.programme;
-  return html`${blanks(["Machine and its number", "Returned to", "Received on", "Returned on"])}
+  return html`${blanks([t`Machine and its number`, t`Returned to`, t`Received on`, t`Returned on`])}
 <p>This machine was in the hands of ${[name, place].filter((each) => each !== undefined).join(", ")}. The work was “${module.title}”, revision ${module.revision}.</p>
-${found(module)}${replaced(module)}${leftAlone(module)}${lubricants(source)}${checks(module.asLeft, "How it goes back", "Left")}<div class="keep">${ends(module)}</div>
+${found(module)}${replaced(module)}${leftAlone(module)}${lubricants(source)}${checks(module.asLeft, t`How it goes back`, t`Left`)}<div class="keep">${ends(module)}</div>
 <h3>Next</h3>
-${blanks(["Next service due", "Or after so much use", "Worked by", "Seen by"])}
+${blanks([t`Next service due`, t`Or after so much use`, t`Worked by`, t`Seen by`])}
 ${cautions(source)}`;
 }
 
 function found(module: Module): Html {
-  return html`${checks(module.asFound, "What was found", "Found")}${module.asFound.length === 0 ? html`<h3>What was found</h3>\n` : undefined}${ruledLines(2)}`;
+  return html`${checks(module.asFound, t`What was found`, t`Found`)}${module.asFound.length === 0 ? html`<h3>What was found</h3>\n` : undefined}${ruledLines(2)}`;
 }
 
 /** Boxes, since only who did it knows whether the part was changed. */
 function replaced({ procedure: { parts, leaves } }: Module): Html {
   const fates = {
-    discarded: "the old one is thrown away",
-    left: "the old one is handed back",
-    onward: "the old one goes on to other work",
+    discarded: t`the old one is thrown away`,
+    left: t`the old one is handed back`,
+    onward: t`the old one goes on to other work`,
   };
   const items = [...parts.values()].flatMap(({ name, replaces }) => {
     const old = replaces === undefined ? undefined : parts.get(replaces);
@@ -72,9 +74,9 @@ function lubricants({ view, book }: SheetSource): Html | undefined {
   });
   if (rows.length === 0) return undefined;
   const columns: readonly Column<Lubricated>[] = [
-    { name: "Lubricant", kind: "head", value: ({ title }) => title },
-    { name: "Where it went", value: ({ uses }) => places(uses, view) },
-    { name: "Its name on the can", kind: "found", value: () => undefined },
+    { name: t`Lubricant`, kind: "head", value: ({ title }) => title },
+    { name: t`Where it went`, value: ({ uses }) => places(uses, view) },
+    { name: t`Its name on the can`, kind: "found", value: () => undefined },
   ];
   return html`<h3>Lubricants</h3>
 ${ruledTable("lubricants", columns, rows)}`;
@@ -85,7 +87,7 @@ function places(uses: readonly Application[], { module: { procedure }, steps }: 
   const titles = new Map(steps.map(({ step }) => [step.id, step.title]));
   const name = (id: string) => procedure.parts.get(id)?.name ?? procedure.fasteners.get(id)?.name ?? id;
   const words = uses.flatMap(({ step, on }) =>
-    on.length === 0 ? [`at “${titles.get(step)}”`] : on.map(name),
+    on.length === 0 ? [t`at “${titles.get(step)!}”`] : on.map(name),
   );
   return sentence(capital(listed([...new Set(words)])));
 }

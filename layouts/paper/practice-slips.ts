@@ -1,6 +1,8 @@
 /** Practices to be sorted by hand at a table: lettered slips, and on another page the key by letters. */
+
 import { mergedReasons } from "../../src/engine/procedure/merged-reasons.ts";
 import { type SlipKey, type Slips, slipsOf } from "../../src/engine/procedure/slips.ts";
+import { language, t } from "../../src/engine/words.ts";
 import type { ModuleView, Practice } from "../../src/model/site.ts";
 import { type Column, ruledTable } from "../components/ruled-table.ts";
 import { type Html, html, join } from "../html.ts";
@@ -71,11 +73,11 @@ ${
 }
 
 function otherOrders({ orders }: SlipKey): string {
-  if (orders === null) return "Very many other orders are right too.";
-  if (orders === 1n) return "No other order is right.";
+  if (orders === null) return t`Very many other orders are right too.`;
+  if (orders === 1n) return t`No other order is right.`;
   return orders === 2n
-    ? "One other order is right too."
-    : `${(orders - 1n).toLocaleString("en-GB")} other orders are right too.`;
+    ? t`One other order is right too.`
+    : t`${(orders - 1n).toLocaleString(language)} other orders are right too.`;
 }
 
 function pairs({ pairs }: SlipKey): Html {
@@ -83,12 +85,12 @@ function pairs({ pairs }: SlipKey): Html {
   type Row = SlipKey["pairs"][number];
   const columns: readonly Column<Row>[] = [
     {
-      name: "First",
+      name: t`First`,
       kind: "head",
       value: ({ letters: [first, then] }) => html`${first} before ${then}`,
     },
     {
-      name: "Because",
+      name: t`Because`,
       kind: "mark",
       value: ({ because, critical }) =>
         html`${critical ? html`<strong>Critical.</strong> ` : undefined}${mergedReasons(because)

@@ -1,6 +1,8 @@
 /** Labels to cut out and put into the tins: what lies there, how many, and between which steps. */
+
 import { type Label, type LabelledThing, labelsOf, type Stay } from "../../src/engine/procedure/labels.ts";
 import { startingTray } from "../../src/engine/procedure/tray.ts";
+import { t } from "../../src/engine/words.ts";
 import type { Module } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
 import { capital, sentence } from "../words.ts";
@@ -47,14 +49,14 @@ function sizeWords({ id }: LabelledThing, { procedure }: Module): string | undef
     .join(", ");
 }
 
-const kindWords = (kind: string) => (kind === "makers own" ? "maker’s own thread" : kind);
+const kindWords = (kind: string) => (kind === "makers own" ? t`maker’s own thread` : kind);
 
 function stayWords({ out, back }: Stay): string {
   if (out === undefined)
-    return back === undefined ? "Off throughout." : `Here from the start, on at step ${back}.`;
+    return back === undefined ? t`Off throughout.` : t`Here from the start, on at step ${back}.`;
   return back === undefined
-    ? `Off at step ${out}, stays off.`
-    : `Off at step ${out}, on again at step ${back}.`;
+    ? t`Off at step ${out}, stays off.`
+    : t`Off at step ${out}, on again at step ${back}.`;
 }
 
 /** A place for each of a matched set, in the row in which they sit. */

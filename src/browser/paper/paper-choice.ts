@@ -1,3 +1,4 @@
+import { t } from "../../engine/words.ts";
 import { fieldsOf, type Store } from "../page/store.ts";
 
 /** What is left out, not what is chosen, so that a sheet that is new is printed. */
@@ -51,7 +52,7 @@ export class PaperChoice {
     const isNothing = boxes.length > 0 && boxes.every(({ checked }) => !checked);
     this.#print.setAttribute("aria-disabled", String(isNothing));
     this.#place.querySelector(".paper-none")!.textContent = isNothing
-      ? "No sheet is chosen: there is nothing to print."
+      ? t`No sheet is chosen: there is nothing to print.`
       : "";
   }
 
