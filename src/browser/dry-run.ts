@@ -5,6 +5,7 @@ import { RunView } from "./dry-run/run-view.ts";
 import { notingRuns } from "./faults/of-run.ts";
 import { announcer } from "./page/announcer.ts";
 import { pageData, scriptIsHere } from "./page/data.ts";
+import { part } from "./page/part.ts";
 import { storeAt } from "./page/store.ts";
 import { recordedLine } from "./record/recorded-line.ts";
 
@@ -23,7 +24,7 @@ function finished({ module, revision, record }: DryRunData, run: Run): HTMLEleme
 }
 
 const data = pageData<DryRunData>();
-const paper = document.querySelector<HTMLElement>(".run-paper");
+const paper = part.querySelector<HTMLElement>(".run-paper");
 if (data !== undefined && paper !== null) {
   const store = notingRuns(storeAt(`dry-run:${data.module}@${data.revision}`), data);
   const run = new Run(data, store);

@@ -7,13 +7,14 @@ import { notesOfPractice } from "./faults/of-practice.ts";
 import { type Announce, announcer } from "./page/announcer.ts";
 import { pageData, scriptIsHere } from "./page/data.ts";
 import { element } from "./page/element.ts";
+import { part } from "./page/part.ts";
 import { storeAt } from "./page/store.ts";
 import { chooseAmong } from "./practice/choice.ts";
 import { Task } from "./practice/task.ts";
 import { recordedLine } from "./record/recorded-line.ts";
 
-const sections = [...document.querySelectorAll<HTMLElement>("[data-practice]")];
-const links = [...document.querySelectorAll<HTMLAnchorElement>(".choice a")];
+const sections = [...part.querySelectorAll<HTMLElement>("[data-practice]")];
+const links = [...part.querySelectorAll<HTMLAnchorElement>(".choice a")];
 
 function start(section: HTMLElement, task: PracticeTask, data: PracticeData, announce: Announce): void {
   const { graph } = graphOf(task.precedence);

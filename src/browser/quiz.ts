@@ -3,6 +3,7 @@ import type { QuizData } from "../model/page-data.ts";
 import { notingSittings } from "./faults/of-quiz.ts";
 import { announcer } from "./page/announcer.ts";
 import { pageData, scriptIsHere } from "./page/data.ts";
+import { part } from "./page/part.ts";
 import { storeAt } from "./page/store.ts";
 import { Attempt } from "./quiz/attempt.ts";
 import { fingerprint } from "./quiz/fingerprint.ts";
@@ -13,7 +14,7 @@ import { SittingRecord } from "./quiz/sitting-record.ts";
 import { recorderHere } from "./record/recorder-global.ts";
 
 const data = pageData<QuizData>();
-const form = document.querySelector<HTMLFormElement>("form.quiz");
+const form = part.querySelector<HTMLFormElement>("form.quiz");
 if (data !== undefined && form !== null && data.items.length > 0) void begin(data, form);
 
 /** With a record, the paper can be drawn only when its owner is known; what was answered before would be lost. */

@@ -2,8 +2,9 @@
 import { createHash } from "node:crypto";
 import { readdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import * as esbuild from "esbuild";
+import type * as esbuild from "esbuild";
 import { type Edition, type EditionFile, editionFile, workerFile } from "../model/edition.ts";
+import { oneScript } from "./one-script.ts";
 
 export interface OfflineOptions {
   /** The built site, with all else that belongs to it. */
@@ -16,7 +17,7 @@ export interface OfflineOptions {
 /** Writes both. Whatever is put into the folder afterwards is not kept on devices. */
 export async function writeOffline(options: OfflineOptions): Promise<void> {
   const { outDir } = options;
-  const script = await workerScript(options);
+  const script = await oneScript(join(options.browserDir, "worker", "worker.ts"), options.words);
   const text = editionText(await listFiles(outDir));
   const version = digestOf(text);
   await writeFile(join(outDir, editionFile(version)), text);
@@ -55,19 +56,4 @@ export async function listFiles(folder: string): Promise<EditionFile[]> {
 async function listed(folder: string, path: string): Promise<EditionFile> {
   const bytes = await readFile(join(folder, path));
   return [path, digestOf(bytes), bytes.length];
-}
-
-async function workerScript({ browserDir, words }: OfflineOptions): Promise<string> {
-  const { outputFiles } = await esbuild.build({
-    entryPoints: [join(browserDir, "worker", "worker.ts")],
-    bundle: true,
-    minify: true,
-    write: false,
-    format: "iife",
-    target: ["chrome110", "firefox115", "safari16"],
-    charset: "utf8",
-    logLevel: "silent",
-    ...words,
-  });
-  return outputFiles[0]!.text;
 }

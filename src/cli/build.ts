@@ -6,6 +6,7 @@ import { reportJson } from "../report/json.ts";
 import { counted } from "../report/text.ts";
 import { type Call, type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
 import { contentFolder, hasErrors, printReport } from "./content.ts";
+import { buildSingle } from "./single.ts";
 
 export const toOption = {
   type: "string",
@@ -16,19 +17,27 @@ export const toOption = {
 export const build: Command = {
   name: "build",
   summary: "builds the site",
-  usage: "[--content DIR] [--to DIR] [--fresh] [--json]",
+  usage: "[--content DIR] [--to DIR] [--single MODULE] [--fresh] [--json]",
   options: {
     content: contentOption,
     to: toOption,
+    single: {
+      type: "string",
+      value: "MODULE",
+      help: "one self-contained file of a module instead, to carry along (--to FILE; default: MODULE.html)",
+    },
     fresh: { type: "boolean", help: "build everything, whatever is kept in .cache" },
     json: jsonOption,
   },
   async run(call, output) {
-    const result = await runBuild({
+    const options = {
       contentDir: contentFolder(call),
-      siteDir: siteFolder(call),
       cacheDir: call.flag("fresh") ? undefined : cacheFolder(),
-    });
+    };
+    const single = call.text("single");
+    if (single !== undefined)
+      return buildSingle(single, call, output, (siteDir) => runBuild({ ...options, siteDir }));
+    const result = await runBuild({ ...options, siteDir: siteFolder(call) });
     if (result.diagnostics.length > 0 && !call.flag("json")) printReport(result, output);
     const failed = hasErrors(result.diagnostics);
     if (call.flag("json"))

@@ -196,7 +196,9 @@ test("where the site comes over plain http, nothing breaks and the page about it
   const address = new URL(server.url);
   address.hostname = "workshop.test";
   await page.goto(`${address.href}about/`);
-  await page.getByText("came over plain http").waitFor();
+  const words = page.getByText("came over plain http");
+  await words.waitFor();
+  expect(await words.count()).toBe(1);
   expect(await axeViolations(page)).toEqual([]);
 });
 
@@ -204,7 +206,9 @@ test("from disk the page about it says that nothing needs keeping", async () => 
   publish("a");
   const { page } = await visitor.open("");
   await page.goto(`file://${join(folder, "a", "about", "index.html")}`);
-  await page.getByText("You read these pages as files.").waitFor();
+  const words = page.getByText("You read these pages as files.");
+  await words.waitFor();
+  expect(await words.count()).toBe(1);
 });
 
 test("the list names every file of the site but the worker and itself", () => {

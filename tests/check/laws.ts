@@ -59,6 +59,11 @@ export const laws: readonly Law[] = [
     why: "Bundling names the browser's entries by path only. Of the engine it needs how words are cut, which the search page must do alike; the icons of an installed site are made from the drawn one.",
   },
   {
+    from: "src/single",
+    may: ["src/model", "layouts", "node:"],
+    why: "One file of a module is made of the pages of a built site, and depends on nothing by which they were made.",
+  },
+  {
     from: "src/report",
     may: ["src/model"],
     why: "A report is made of diagnostics and texts; it prints nothing itself.",

@@ -1,5 +1,6 @@
 /** How much of the site is kept on this device, and the button that keeps the rest. */
 import { t } from "../../engine/words.ts";
+import { scriptIsHere } from "../page/data.ts";
 import { button, element } from "../page/element.ts";
 import { NotKept } from "./fetch-file.ts";
 import { keepFiles } from "./keep-files.ts";
@@ -15,6 +16,7 @@ export class KeptView {
   constructor(place: HTMLElement, root: string) {
     this.#root = root;
     place.append(this.#words, this.#more);
+    scriptIsHere();
     const reason = whyNot();
     if (reason !== undefined) this.#words.textContent = reason;
     else this.#watch();

@@ -25,6 +25,8 @@ export function listenToKeys({ deck, bar, device, fold }: Keys): void {
   };
   document.addEventListener("keydown", (event) => {
     if (event.defaultPrevented || document.querySelector("dialog[open]") !== null) return;
+    // It may be one of several parts of a document, and not the one that is shown.
+    if (deck.card.main.closest("[hidden]") !== null) return;
     if (event.key === "Escape") return void fold();
     if (usesKeys(event.target as Element, event.key)) return;
     const deed = deedOf(event, scrolledTo(deck, bar), device.settings.keys);

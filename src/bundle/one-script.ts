@@ -1,0 +1,21 @@
+/** Compiles a browser entry to a text, for what is not a fingerprinted file of the site. */
+import * as esbuild from "esbuild";
+
+/** As a classic script. Throws where that can't be done, which is a fault of the tool. */
+export async function oneScript(
+  entry: string,
+  words: Pick<esbuild.BuildOptions, "plugins" | "define"> = {},
+): Promise<string> {
+  const { outputFiles } = await esbuild.build({
+    entryPoints: [entry],
+    bundle: true,
+    minify: true,
+    write: false,
+    format: "iife",
+    target: ["chrome110", "firefox115", "safari16"],
+    charset: "utf8",
+    logLevel: "silent",
+    ...words,
+  });
+  return outputFiles[0]!.text;
+}
