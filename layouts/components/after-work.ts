@@ -23,7 +23,7 @@ export const afterWorkName = (module: Module): string => (isTold(module) ? t`Whe
 
 const told = (module: Module): (Html | undefined)[] => [
   leaves(module),
-  checks(module.asLeft, "As left", "Left"),
+  checks(module.asLeft, t`As left`, t`Left`),
   ends(module),
 ];
 

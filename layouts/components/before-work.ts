@@ -1,5 +1,5 @@
 /** What has to be so before work begins: modules signed off, conditions of the machine, its state as found. */
-import { t } from "../../src/engine/words.ts";
+import { t, tIn } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
@@ -15,7 +15,11 @@ export function beforeWork(view: ModuleView, book: Book, from: Address): Html | 
     line(t`Needs`, module.needs.length === 0 ? undefined : neededModules(module, book, from)),
     line(t`Begins`, moduleBefore(module, book, from)),
   ]);
-  const content = [needs, conditions(view, book), checks(module.asFound, "As found", "Found")];
+  const content = [
+    needs,
+    conditions(view, book),
+    checks(module.asFound, t`As found`, tIn("a column for what was found")`Found`),
+  ];
   if (content.every((each) => each === undefined)) return undefined;
   return html`<section class="group before-work" aria-labelledby="s_before-work">
 <h2 id="s_before-work">Before work</h2>

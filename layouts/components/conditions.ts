@@ -1,5 +1,5 @@
 /** The gate before work: what to look for on the machine, each answered absent, unknown or stop. */
-import { t } from "../../src/engine/words.ts";
+import { t, tIn } from "../../src/engine/words.ts";
 import type { Condition } from "../../src/model/programme.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
@@ -32,7 +32,7 @@ function condition(
 ): Html {
   return html`<li>
 <p class="condition-name"><strong>${name}</strong></p>
-<p class="boxes">${[t`absent`, t`unknown`, "stop"].map((answer) => html`<span>${box} ${answer}</span> `)}</p>
+<p class="boxes">${[t`absent`, t`unknown`, tIn("an answer that ends work")`stop`].map((answer) => html`<span>${box} ${answer}</span> `)}</p>
 <p><b>Look for</b> ${lookFor}</p>
 <p><b>If unknown</b> ${capital(ifUnknown)}${waiting(isWhole, steps)}</p>
 </li>

@@ -2,6 +2,7 @@
 
 import type { Loose, NeverLeft } from "../../src/engine/procedure/leaving.ts";
 import type { Hold } from "../../src/engine/procedure/procedure.ts";
+import { valueWords } from "../../src/engine/value-words.ts";
 import { t } from "../../src/engine/words.ts";
 import { materialNamed } from "../../src/engine/workshop/bolts/materials.ts";
 import { rowOf } from "../../src/model/address.ts";
@@ -27,7 +28,7 @@ const fastenerColumns = (neverLeft: NeverLeft): readonly Column<ModuleFastener>[
     name: t`Size`,
     value: ({ thread, length }) => [thread, length].filter((each) => each !== undefined).join(" × "),
   },
-  { name: t`Drive`, value: ({ drive }) => drive },
+  { name: t`Drive`, value: ({ drive }) => drive && valueWords(drive) },
   { name: t`Kept`, value: ({ keep }) => keep },
   { name: t`Tighten`, value: torque },
 ];
@@ -41,18 +42,22 @@ function fastenerRemarks(
     jointWords(strengthClass, into),
     matched ? t`matched: each to its own hole, in numbered places` : undefined,
     stays === undefined ? undefined : t`stays: ${stays}`,
-    neverLeft.length === 0 ? undefined : t`never left ${neverLeft.join(" or ")} between sessions`,
+    neverLeft.length === 0 ? undefined : t`never left ${neverLeft.join(t` or `)} between sessions`,
     note,
   ];
 }
 
 const kindWords = (kind: ModuleFastener["kind"]) =>
-  kind === "machine screw" ? undefined : kind === "makers own" ? t`thread of the maker’s own` : kind;
+  kind === "machine screw"
+    ? undefined
+    : kind === "makers own"
+      ? t`thread of the maker’s own`
+      : valueWords(kind);
 
 /** "class 8.8; into brass, engagement 5 mm": what the screw is and what it goes into. */
 function jointWords(strength: string | undefined, into: TappedHole | undefined): string | undefined {
   const words = [
-    strength === undefined ? undefined : `${/\d/.test(strength) ? "class" : t`of`} ${strength}`,
+    strength === undefined ? undefined : /\d/.test(strength) ? t`class ${strength}` : t`of ${strength}`,
     into === undefined ? undefined : holeWords(into),
   ].filter((each) => each !== undefined);
   return words.length === 0 ? undefined : words.join("; ");

@@ -1,4 +1,5 @@
 /** GHS pictograms, as pictures of the site: a red-edged diamond with a black symbol on white. */
+import { labelWordNames } from "../../src/engine/value-words.ts";
 import { t } from "../../src/engine/words.ts";
 import { type Address, linkToFile } from "../../src/model/address.ts";
 import type { GhsPictogram, Substance } from "../../src/model/sheet.ts";
@@ -15,5 +16,5 @@ export function pictograms(codes: readonly GhsPictogram[], from: Address, size =
 
 /** The signal word of the label, said to be that, so that nobody takes it for the task's. */
 export function labelWord({ signal }: Substance): Html {
-  return html`<span class="label-word">${signal === "none" ? t`No signal word on the label` : html`Label says <b>${signal}</b>`}</span>`;
+  return html`<span class="label-word">${signal === "none" ? t`No signal word on the label` : html`Label says <b>${labelWordNames[signal]}</b>`}</span>`;
 }

@@ -1,8 +1,8 @@
 /** A signal word on its colour. The style sheet puts the safety alert symbol before all but "notice", which is about damage only. */
+import { signalWordNames } from "../../src/engine/value-words.ts";
 import type { SignalWord } from "../../src/model/sheet.ts";
 import { type Html, html } from "../html.ts";
-import { capital } from "../words.ts";
 
 export function signalWord(word: SignalWord): Html {
-  return html`<b class="signal signal-${word}">${capital(word)}</b>`;
+  return html`<b class="signal signal-${word}">${signalWordNames[word]}</b>`;
 }

@@ -1,3 +1,4 @@
+import { valueWords } from "../../src/engine/value-words.ts";
 import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
 import type { Substance } from "../../src/model/sheet.ts";
@@ -16,7 +17,7 @@ export function substanceFacts(substance: Substance, book: Book, from: Address):
   return lines(
     [
       line(t`Try first`, instead === undefined ? undefined : sentence(instead)),
-      line(t`For`, capital(listed(uses))),
+      line(t`For`, capital(listed(uses.map(valueWords)))),
       line(t`Flammable`, flammable ? html`<strong>Yes</strong>` : t`No`),
       { name: t`Label`, values: [label, ...substance.statements.map(statement)] },
       { name: t`Precautions`, values: substance.precautions.map(precaution).map(breakable) },

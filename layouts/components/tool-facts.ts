@@ -1,3 +1,4 @@
+import { valueWords } from "../../src/engine/value-words.ts";
 import { t } from "../../src/engine/words.ts";
 import type { Tool } from "../../src/model/sheet.ts";
 import type { Html } from "../html.ts";
@@ -8,7 +9,7 @@ import { line, lines } from "./lines.ts";
 export function toolFacts({ drive, uses, care }: Tool): Html | undefined {
   return lines(
     [
-      line(t`Fits`, drive === undefined ? undefined : t`${capital(drive)} drives`),
+      line(t`Fits`, drive === undefined ? undefined : t`${capital(valueWords(drive))} drives`),
       { name: t`For`, values: uses.map((use) => sentence(capital(use))) },
       line(t`Care`, care === undefined ? undefined : sentence(capital(care))),
     ],

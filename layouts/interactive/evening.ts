@@ -36,7 +36,7 @@ ${whereTable(deskWhere)}${seeAlso(from)}</div>`,
   });
 }
 
-const outcomes = ["watched", "unaided", t`not yet, because`, t`stopped for safety`];
+const outcomes = [t`watched`, t`unaided`, t`not yet, because`, t`stopped for safety`];
 
 const blankRow = (): Html => html`<li class="evening-row"><div>
 <p>Name <span class="write"></span></p>

@@ -61,8 +61,8 @@ const chart: Address = { kind: "plain", id: "sums/threads" };
 const formulas: Address = { kind: "plain", id: "sums/formulas" };
 
 const systems = [
-  { value: "metric", name: "metric" },
-  { value: "inch", name: "inch" },
+  { value: "metric", name: t`metric` },
+  { value: "inch", name: t`inch` },
 ] as const;
 
 function unitChoice(units: Programme["units"]): Html {

@@ -67,12 +67,12 @@ function leads(ids: readonly string[], { precedence }: ModuleView, steps: Steps)
 function boxAt({ x, y, half }: Point, { step, number }: StepView, href: string): Html {
   const lines = wrap(step.title, lineLength, 2);
   const name = lines.join(" ") === step.title && !step.critical ? undefined : fullName(step, number);
-  return html`<a href="${href}" transform="translate(${x - box.width / 2} ${y - half})">${name}<rect${attribute("class", step.critical && t`critical`)} width="${box.width}" height="${box.height}"/><text class="number" x="19" y="29">${number} </text>${label(lines)}</a>
+  return html`<a href="${href}" transform="translate(${x - box.width / 2} ${y - half})">${name}<rect${attribute("class", step.critical && "critical")} width="${box.width}" height="${box.height}"/><text class="number" x="19" y="29">${number} </text>${label(lines)}</a>
 `;
 }
 
 const fullName = ({ title, critical }: StepView["step"], number: number): Html =>
-  html`<title>${number} ${title}${critical ? " (critical)" : undefined}</title>`;
+  html`<title>${number} ${title}${critical ? t` (critical)` : undefined}</title>`;
 
 function label([first = "", second]: readonly string[]): Html {
   if (second === undefined) return html`<text x="40" y="27">${first}</text>`;

@@ -1,4 +1,5 @@
 /** What the marks of the drawing mean, and how they are drawn. */
+import { t } from "../../src/engine/words.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import { type Html, html, raw } from "../html.ts";
 
@@ -18,22 +19,22 @@ interface Mark {
 const marks: readonly Mark[] = [
   {
     sample: '<path class="tip" d="M32 4v30"/>',
-    meaning: "The lower step can only come after the upper one.",
+    meaning: t`The lower step can only come after the upper one.`,
     isIn: ({ precedence }) => precedence.pairs.some(({ critical }) => !critical),
   },
   {
     sample: '<path class="critical tip" d="M32 4v30"/>',
-    meaning: "The same, and critical: the wrong way round ruins something or hurts someone.",
+    meaning: t`The same, and critical: the wrong way round ruins something or hurts someone.`,
     isIn: ({ precedence }) => precedence.pairs.some(({ critical }) => critical),
   },
   {
     sample: '<path class="swap" d="M32 2v36"/>',
-    meaning: "May change places: the author says so, and why in the words below.",
+    meaning: t`May change places: the author says so, and why in the words below.`,
     isIn: ({ swaps }) => swaps.length > 0,
   },
   {
     sample: '<rect class="critical" x="4" y="8" width="56" height="24"/>',
-    meaning: "A critical step: a mistake in it ruins something or hurts someone.",
+    meaning: t`A critical step: a mistake in it ruins something or hurts someone.`,
     isIn: ({ steps }) => steps.some(({ step }) => step.critical),
   },
 ];

@@ -5,6 +5,7 @@ import type { Occasion } from "../../engine/competency/new-statement.ts";
 import { newKeyStatement, newObservation, newSignOff } from "../../engine/competency/new-statement.ts";
 import type { ReleaseCard } from "../../engine/competency/release.ts";
 import type { Statement } from "../../engine/competency/sign-off.ts";
+import { standingName } from "../../engine/value-words.ts";
 import { t } from "../../engine/words.ts";
 import { evidenceView } from "../opened/evidence-view.ts";
 import { problemList } from "../opened/problem-list.ts";
@@ -100,7 +101,7 @@ export class TraineeView {
       element(
         "option",
         { value: module, selected: module === this.#module },
-        `${title}: ${states.get(module)?.standing ?? ""}`,
+        `${title}: ${standingName(states.get(module)?.standing ?? "")}`,
       ),
     );
     const select = element("select", { id: "desk-module" }, ...options);

@@ -1,4 +1,5 @@
 /** A critical pair would have been broken: the run stops, and what could have happened is told. */
+import { signalWordNames } from "../../engine/value-words.ts";
 import { t } from "../../engine/words.ts";
 import type { DryRunHazard, DryRunStep } from "../../model/page-data.ts";
 import { button, element } from "../page/element.ts";
@@ -46,7 +47,7 @@ function couldHappen({ mistakes }: DryRunStep, hazards: readonly DryRunHazard[])
 }
 
 function message({ title, signal, consequence, href }: DryRunHazard): HTMLElement {
-  const word = element("b", { class: `signal signal-${signal}` }, capital(signal));
+  const word = element("b", { class: `signal signal-${signal}` }, signalWordNames[signal]);
   return element(
     "div",
     { class: "message" },

@@ -4,6 +4,7 @@ import { lastDay } from "../../engine/competency/calendar.ts";
 import type { RecordProblem } from "../../engine/competency/problems.ts";
 import type { Statement } from "../../engine/competency/sign-off.ts";
 import type { SignedStatement } from "../../engine/competency/statements.ts";
+import { outcomeNames } from "../../engine/value-words.ts";
 import { t } from "../../engine/words.ts";
 import { element } from "../page/element.ts";
 import { shortKey } from "../record/facts-view.ts";
@@ -57,7 +58,7 @@ export function saysWhat(statement: Statement): string {
     case "sign-off":
       return t`Sign-off, ${levelWords[statement.level]}`;
     case "observation":
-      return t`Observation, ${statement.outcome}`;
+      return t`Observation, ${outcomeNames[statement.outcome]}`;
     case "new-key":
       return t`A new key`;
   }

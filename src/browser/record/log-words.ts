@@ -8,6 +8,7 @@ import type { Level } from "../../engine/competency/levels.ts";
 import type { ReleaseCard } from "../../engine/competency/release.ts";
 import type { Observation } from "../../engine/competency/sign-off.ts";
 import type { ModuleState } from "../../engine/competency/state.ts";
+import { outcomeNames } from "../../engine/value-words.ts";
 import { t } from "../../engine/words.ts";
 import type { DayWords } from "./day-words.ts";
 import type { Overview } from "./overview.ts";
@@ -112,7 +113,10 @@ class ModuleLog {
         return isHere ? [{ day, statement }] : [];
       })
       .sort((a, b) => (a.day < b.day ? -1 : 1))
-      .map(({ day, statement }) => `${statement.outcome}${this.#phases(statement)}, ${this.#day(day)}`);
+      .map(
+        ({ day, statement }) =>
+          `${outcomeNames[statement.outcome]}${this.#phases(statement)}, ${this.#day(day)}`,
+      );
   }
 
   #phases({ phases }: Observation): string {

@@ -1,4 +1,5 @@
 /** What the vapour of a spill or a pan does to the air of a room. */
+import { labelWordNames } from "../../engine/value-words.ts";
 import { t } from "../../engine/words.ts";
 import type { Substance } from "../../engine/workshop/air/substance.ts";
 import type { Vapour } from "../../engine/workshop/air/vapour.ts";
@@ -43,7 +44,7 @@ function answer({ name, exposure }: Substance, found: Vapour, units: UnitSystem)
     ),
     category && {
       name: t`Flammable liquid, category ${category.category}`,
-      value: t`${category.statement}; label says ${category.signal}`,
+      value: t`${category.statement}; label says ${capital(labelWordNames[category.signal === "Danger" ? "danger" : "warning"])}`,
     },
   ];
   return {

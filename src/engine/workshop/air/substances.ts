@@ -30,7 +30,7 @@ const rows: readonly Row[] = [
     source: t`${guide}, Stoddard solvent (limits); molar mass from the ACGIH limit, 525 mg/m³ = 100 ppm; specific gravity and lower limit from memory`,
   },
   {
-    ...{ id: "ethanol", name: "ethanol" },
+    ...{ id: "ethanol", name: t`ethanol` },
     aliases: [
       "ethyl-alcohol",
       "alcohol",
@@ -53,7 +53,7 @@ const rows: readonly Row[] = [
     source: t`${guide}, isopropyl alcohol; ACGIH TLV 200 ppm`,
   },
   {
-    ...{ id: "acetone", name: "acetone" },
+    ...{ id: "acetone", name: t`acetone` },
     aliases: ["propanone"],
     ...{ molarMass: 58.1, gravity: 0.79, lowerLimit: 0.025 },
     exposure: limit(250, "ppm", t`NIOSH REL`),

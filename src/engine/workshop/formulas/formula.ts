@@ -12,7 +12,7 @@ export type SumName = "convert" | "thread" | "identify" | "torque" | "strip" | "
 export type FormulaStanding = "published" | "memory" | "practice" | "own";
 
 export const standingWords: Readonly<Record<FormulaStanding, string>> = {
-  published: "published",
+  published: t`published`,
   memory: t`from memory`,
   practice: t`common practice`,
   own: t`our own rule`,
