@@ -3,7 +3,7 @@ import { resolve } from "node:path";
 import { specimenModule } from "../layouts/components/specimen.ts";
 import { sumDocuments } from "../layouts/sum-documents.ts";
 import { keepSite, restoreSite } from "./bundle/site-cache.ts";
-import { swapIn } from "./bundle/swap.ts";
+import { stillStands, swapIn } from "./bundle/swap.ts";
 import { type Crew, gather } from "./crew/crew.ts";
 import type { DerivedShare, Found } from "./crew/hand.ts";
 import { language } from "./engine/words.ts";
@@ -12,6 +12,7 @@ import { modulePath } from "./model/link.ts";
 import type { SearchDocument } from "./model/site.ts";
 import { digestOf } from "./read/digest.ts";
 import { listsOutOfDate } from "./read/out-of-date.ts";
+import type { Written } from "./render/kept.ts";
 import { toolFolder } from "./tool-folder.ts";
 import { wordsOf } from "./words/languages.ts";
 
@@ -39,6 +40,8 @@ export interface BuildOptions {
   readonly siteDir: string;
   /** Where sites are kept by digest; undefined to keep none. */
   readonly cacheDir: string | undefined;
+  /** False for a site that no device is to keep, as while its content is being written. True where nothing is said. */
+  readonly offline?: boolean;
 }
 
 /** Builds once. See `buildWith`. */
@@ -58,7 +61,7 @@ export async function buildSite(options: BuildOptions): Promise<BuildResult> {
  */
 export async function buildWith(
   crew: Crew,
-  { contentDir, siteDir, cacheDir }: BuildOptions,
+  { contentDir, siteDir, cacheDir, offline = true }: BuildOptions,
 ): Promise<BuildResult> {
   const started = performance.now();
   const summary = (made: { pages: number; modules: number }): Summary => ({
@@ -66,29 +69,42 @@ export async function buildWith(
     ms: Math.round(performance.now() - started),
   });
   const digest = cacheDir === undefined ? undefined : keyOf(contentDir);
-  return swapIn(resolve(siteDir), async (outDir, leave) => {
-    const before = digest && restoreSite<KeptNote>(cacheDir!, digest, outDir);
-    if (before)
-      return {
-        summary: summary(before.made),
-        diagnostics: before.warnings,
-        texts: new Map(before.texts),
-      };
-    const opened = await crew.all((hand) => hand.open());
-    const outlines = opened.flatMap((share) => share.outlines).sort((a, b) => (a.path < b.path ? -1 : 1));
-    const checked = await crew.all((hand) => hand.check(outlines));
-    const { diagnostics, texts } = gathered([...opened, ...checked]);
-    const modules = outlines.filter(({ path, isSound }) => isSound && path.endsWith("/module.md")).length;
-    if (diagnostics.some(({ severity }) => severity === "error")) {
-      leave();
-      return { summary: summary({ pages: 0, modules }), diagnostics, texts };
-    }
-    const pages = await write(crew, { contentDir, outDir }, resolve(siteDir));
-    const made = { pages, modules };
-    if (digest)
-      keepSite<KeptNote>(cacheDir!, digest, outDir, { made, warnings: diagnostics, texts: [...texts] });
-    return { summary: summary(made), diagnostics, texts };
-  });
+  return swapIn(
+    siteDir,
+    async (outDir, otherwise) => {
+      const before = digest && restoreSite<KeptNote>(cacheDir!, digest, outDir);
+      if (before)
+        return {
+          summary: summary(before.made),
+          diagnostics: before.warnings,
+          texts: new Map(before.texts),
+        };
+      const opened = await crew.all((hand) => hand.open());
+      const outlines = opened.flatMap((share) => share.outlines).sort((a, b) => (a.path < b.path ? -1 : 1));
+      const checked = await crew.all((hand) => hand.check(outlines));
+      const { diagnostics, texts } = gathered([...opened, ...checked]);
+      const modules = outlines.filter(({ path, isSound }) => isSound && path.endsWith("/module.md")).length;
+      if (diagnostics.some(({ severity }) => severity === "error")) {
+        otherwise.leave();
+        return { summary: summary({ pages: 0, modules }), diagnostics, texts };
+      }
+      // What devices keep is a list of all files, and what is kept by digest a whole site: those are made as a whole.
+      const isWhole = offline || digest !== undefined || !stillStands(siteDir, crew.standing);
+      const folders = { contentDir, outDir };
+      const { pages, unchanged } = await write(
+        crew,
+        folders,
+        isWhole ? undefined : resolve(siteDir),
+        offline,
+      );
+      const made = { pages, modules };
+      if (unchanged.length > 0) otherwise.update(unchanged);
+      if (digest)
+        keepSite<KeptNote>(cacheDir!, digest, outDir, { made, warnings: diagnostics, texts: [...texts] });
+      return { summary: summary(made), diagnostics, texts };
+    },
+    crew.standing,
+  );
 }
 
 /** Of the content, the tool, and what has run out meanwhile; undefined where something could not be read. */
@@ -105,23 +121,23 @@ function gathered(found: readonly Found[]): Found {
   };
 }
 
-/** The stages after the checks: loaded only when there is something to write. Returns the number of pages. */
+/** The stages after the checks: loaded only when there is something to write. `siteDir` is a site that is to be changed. */
 async function write(
   crew: Crew,
   folders: { contentDir: string; outDir: string },
-  siteDir: string,
-): Promise<number> {
+  siteDir: string | undefined,
+  offline: boolean,
+): Promise<Written> {
   const { bundleAssets } = await import("./bundle/bundle.ts");
   const { writeSearch } = await import("./bundle/search.ts");
   // The scripts speak as the pages do: in the language for which this code was compiled.
   const words = language === "en-GB" ? undefined : wordsOf(language, folders.contentDir);
-  const bundled = bundleAssets({
+  const bundling = {
     outDir: folders.outDir,
-    layoutsDir: toolFolder("layouts"),
     browserDir: toolFolder("src/browser"),
-    minify: true,
     words: words === undefined ? {} : (await import("./words/plugin.ts")).bundleOptions(words),
-  });
+  };
+  const bundled = bundleAssets({ ...bundling, layoutsDir: toolFolder("layouts"), minify: true, offline });
   const derived = await crew.all((hand) => hand.derive());
   const cards = derived.flatMap((share) => share.cards);
   const releases = derived.flatMap((share) => share.releases);
@@ -134,7 +150,11 @@ async function write(
   const ofProgramme = await crew
     .handFor(modulePath(specimenModule(cards) ?? ""))
     .renderProgramme({ ...task, assets });
-  return ofModules.reduce((sum, pages) => sum + pages, ofProgramme);
+  if (offline) await (await import("./bundle/offline.ts")).writeOffline(bundling);
+  return {
+    pages: ofModules.reduce((sum, { pages }) => sum + pages, ofProgramme),
+    unchanged: ofModules.flatMap(({ unchanged }) => unchanged),
+  };
 }
 
 /** Search documents by the ids of their modules, then sheets, then sums, however the modules were shared out. */

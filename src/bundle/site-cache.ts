@@ -13,6 +13,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { dirname, join } from "node:path";
+import { filesBelow } from "./files-below.ts";
 
 interface Entry<Note> {
   readonly note: Note;
@@ -60,12 +61,6 @@ export function keepSite<Note>(cacheDir: string, digest: string, outDir: string,
   } catch {
     rmSync(folder, { recursive: true, force: true });
   }
-}
-
-function filesBelow(folder: string): string[] {
-  return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1));
 }
 
 function link(from: string, to: string, paths: readonly string[]): void {

@@ -4,12 +4,15 @@ import { availableParallelism } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { KeptSearch } from "../bundle/search.ts";
+import type { Standing } from "../bundle/swap.ts";
 import { owns, type Share } from "./share.ts";
 import { type Helper, here, onThread } from "./thread.ts";
 
 export interface Crew {
   /** What is kept for the next build besides what each hand keeps. */
   readonly search: KeptSearch;
+  /** The site that this crew made last, so that the next one may be made by changing it. */
+  readonly standing: Standing;
   readonly hands: readonly Helper[];
   /** Asks all hands at once and gives their answers, in the order of the shares. Rejects when all have ended, if one failed. */
   all<Answer>(ask: (hand: Helper) => Promise<Answer>): Promise<Answer[]>;
@@ -40,6 +43,7 @@ export function crewOf(count: number, make: (share: Share) => Helper): Crew {
   const hands = shares.map(make);
   return {
     search: {},
+    standing: {},
     hands,
     async all(ask) {
       const work = hands.map(ask);

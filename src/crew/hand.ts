@@ -8,7 +8,9 @@ import type { Content, Outline } from "../model/content.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import type { Assets, ModuleCard, SearchDocument } from "../model/site.ts";
 import { type ReadMemory, read } from "../read/read.ts";
+import type { Kept, Written } from "../render/kept.ts";
 import type { Folders } from "../render/render.ts";
+import { toolFolder } from "../tool-folder.ts";
 import { outlinesOf } from "../validate/outlines.ts";
 import { check, type Parsed, parse } from "../validate/validate.ts";
 import { checkWords } from "../words/check.ts";
@@ -40,15 +42,15 @@ export interface RenderTask {
   readonly releases: readonly ReleaseCard[];
   readonly assets: Assets;
   readonly folders: Folders;
-  /** The site that was built before and still stands. */
-  readonly siteDir: string;
+  /** The site that was built before and still stands, where only what changed is to be made. */
+  readonly siteDir: string | undefined;
 }
 
 export class Hand {
   readonly #contentDir: string;
   readonly #share: Share;
   readonly #memory: ReadMemory = new Map();
-  readonly #pages = new Map();
+  readonly #pages: Kept["pages"] = new Map();
   #texts: ReadonlyMap<string, string> = new Map();
   #parsed: Parsed | undefined;
   #content: Content | undefined;
@@ -89,18 +91,16 @@ export class Hand {
     return { cards: derived.views.map(({ card }) => card), releases, documents };
   }
 
-  /** Writes the pages of its modules, and what records load of them, and returns how many pages. */
-  async renderModules({ cards, assets, folders, siteDir }: RenderTask): Promise<number> {
+  /** Writes the pages of its modules, and what records load of them, except for what stands already as it would come out. */
+  async renderModules({ cards, assets, folders, siteDir }: RenderTask): Promise<Written> {
     const { renderModules } = await import("../render/render.ts");
     const { writeModuleData } = await import("../render/record-data.ts");
     const kept = { siteDir, pages: this.#pages };
     const { released } = this.#content!;
-    await writeModuleData(
-      this.#derived!.releases.map((each) => moduleData(each, released.get(each.module) ?? [])),
-      folders.outDir,
-      kept,
-    );
-    return renderModules(this.#site(cards), assets, folders, kept);
+    const data = this.#derived!.releases.map((each) => moduleData(each, released.get(each.module) ?? []));
+    const unchanged = writeModuleData(data, folders.outDir, kept);
+    const written = await renderModules(this.#site(cards), assets, folders, kept);
+    return { ...written, unchanged: [...unchanged, ...written.unchanged] };
   }
 
   /** Writes the pages that belong to no module and returns how many. Its share must hold the home page's module. */
@@ -113,7 +113,11 @@ export class Hand {
       releases,
       site.cards.map(({ id }) => id),
     );
-    if (data !== undefined) await writeProgrammeData(data, folders.outDir);
+    if (data !== undefined) writeProgrammeData(data, folders.outDir);
+    if (assets.scripts.has("offline")) {
+      const { writeManifest } = await import("../bundle/manifest.ts");
+      await writeManifest({ ...folders, layoutsDir: toolFolder("layouts"), programme: site.programme });
+    }
     return renderProgramme(site, assets, folders);
   }
 

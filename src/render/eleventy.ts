@@ -3,14 +3,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Eleventy, { type TemplateData, type UserConfig } from "@11ty/eleventy";
-
-/** A page to be written: its file in the site, and what makes its HTML when it is wanted. */
-export interface Page {
-  readonly file: string;
-  readonly make: () => string;
-  /** All that it is made from: equal inputs, equal HTML. */
-  readonly inputs: readonly unknown[];
-}
+import type { Page } from "./page.ts";
 
 /** Pages of one kind, which go through one template. */
 export interface PageGroup {

@@ -1,38 +1,34 @@
-/** Pages of an earlier site that need not be made again. */
-import { linkSync, mkdirSync, statSync } from "node:fs";
-import { dirname, join } from "node:path";
-import type { Page, PageGroup } from "./eleventy.ts";
+/** Pages of the site that stands which need not be made again. */
+import { statSync } from "node:fs";
+import { join } from "node:path";
+import type { Page } from "./page.ts";
 
 export interface Kept {
-  /** The folder of the earlier site. */
-  readonly siteDir: string;
+  /** The folder of the site that stands; undefined where all is to be made. */
+  readonly siteDir: string | undefined;
   /** By file: what a page was made from, and when it was written; another time says that somebody has touched it since. */
   readonly pages: Map<string, { readonly inputs: Page["inputs"]; readonly written: number }>;
 }
 
-/** Links what would come out the same from the earlier site into `outDir`, and gives the pages that are left to be made. */
-export function linkUnchanged(groups: readonly PageGroup[], kept: Kept, outDir: string): PageGroup[] {
-  return groups.map(({ name, pages }) => ({
-    name,
-    pages: pages.filter((page) => !linkOne(page, kept, outDir)),
-  }));
+/** What has been made, and what stands already as it would come out. */
+export interface Written {
+  readonly pages: number;
+  /** Files of the site that stands, which were not written again. */
+  readonly unchanged: readonly string[];
 }
 
-/** Keeps in mind the pages that have been written. */
-export function keep(groups: readonly PageGroup[], kept: Kept, outDir: string): void {
-  for (const { file, inputs } of groups.flatMap(({ pages }) => pages)) {
+/** True where the page stands in the site as it would come out. */
+export function stands({ file, inputs }: Page, { siteDir, pages }: Kept): boolean {
+  const before = pages.get(file);
+  if (siteDir === undefined || before === undefined || !isEqual(before.inputs, inputs)) return false;
+  return statSync(join(siteDir, file), { throwIfNoEntry: false })?.mtimeMs === before.written;
+}
+
+/** Keeps in mind the pages that have been written below `outDir`, from where they go into the site as they are. */
+export function keep(pages: readonly Page[], kept: Kept, outDir: string): void {
+  for (const { file, inputs } of pages) {
     kept.pages.set(file, { inputs, written: statSync(join(outDir, file)).mtimeMs });
   }
-}
-
-function linkOne({ file, inputs }: Page, { siteDir, pages }: Kept, outDir: string): boolean {
-  const before = pages.get(file);
-  if (before === undefined || !isEqual(before.inputs, inputs)) return false;
-  const from = join(siteDir, file);
-  if (statSync(from, { throwIfNoEntry: false })?.mtimeMs !== before.written) return false;
-  mkdirSync(dirname(join(outDir, file)), { recursive: true });
-  linkSync(from, join(outDir, file));
-  return true;
 }
 
 const isEqual = (a: Page["inputs"], b: Page["inputs"]): boolean =>

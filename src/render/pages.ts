@@ -14,6 +14,7 @@ import { searchPage } from "../../layouts/interactive/search.ts";
 import { sumsPage } from "../../layouts/interactive/sums.ts";
 import { type ModulePage, modulePages } from "../../layouts/module-pages.ts";
 import { aboutPage } from "../../layouts/pages/about.ts";
+import { awayPage } from "../../layouts/pages/away.ts";
 import { formulasPage } from "../../layouts/pages/formulas.ts";
 import { homePage } from "../../layouts/pages/home.ts";
 import { modulePage } from "../../layouts/pages/module.ts";
@@ -26,7 +27,8 @@ import { sheetListPage, sheetLists } from "../../layouts/pages/sheets.ts";
 import { threadsPage } from "../../layouts/pages/threads.ts";
 import { type Address, fileOf } from "../model/address.ts";
 import type { ModuleCard, ModuleView } from "../model/site.ts";
-import type { Page, PageGroup } from "./eleventy.ts";
+import type { PageGroup } from "./eleventy.ts";
+import type { Page } from "./page.ts";
 
 type MakeModulePage = (view: ModuleView, book: Book) => string;
 
@@ -39,9 +41,8 @@ const makers: Readonly<Record<ModulePage["kind"], MakeModulePage>> = {
   quiz: quizPage,
 };
 
-/** The operation sheet, which every module has, and the pages that it may have. */
-const ofModule: readonly { kind: Address["kind"]; has: ModulePage["has"]; make: MakeModulePage }[] = [
-  { kind: "module", has: () => true, make: modulePage },
+/** The pages that a module may have besides its operation sheet. */
+const companions: readonly { kind: Address["kind"]; has: ModulePage["has"]; make: MakeModulePage }[] = [
   { kind: "quiz-key", has: ({ hasKey }) => hasKey, make: quizKeyPage },
   ...modulePages.map(({ kind, has }) => ({ kind, has, make: makers[kind] })),
 ];
@@ -55,10 +56,13 @@ interface PlainPage {
 
 const keepsRecords = ({ site }: Book): boolean => site.programme.identifier !== undefined;
 
+const isKeptOnDevices = ({ assets }: Book): boolean => assets.scripts.has("offline");
+
 const plainPages: readonly PlainPage[] = [
   { id: "", make: homePage },
   { id: "modules", make: modulesPage },
   { id: "about", make: aboutPage },
+  { id: "away", make: awayPage, has: isKeptOnDevices },
   { id: "search", make: searchPage },
   { id: "faults", make: faultsPage },
   { id: "poster", make: posterPage },
@@ -90,19 +94,21 @@ export function programmeGroups(book: Book): PageGroup[] {
   ];
 }
 
-/** Pages of modules, a group for each kind. */
-export function moduleGroups(book: Book): PageGroup[] {
+/** Pages of modules: the operation sheets, and those that go with them, module by module. */
+export function pagesOfModules(book: Book): { sheets: Page[]; others: Page[] } {
   const common = commonInputs(book);
-  const views = book.site.modules.map((view) => {
+  const sheets: Page[] = [];
+  const others: Page[] = [];
+  for (const view of book.site.modules) {
     const cards = new Map(view.names.flatMap((id) => cardOf(id, book)));
-    return { view, book: { ...book, cards }, inputs: [view, JSON.stringify([...cards.values()]), ...common] };
-  });
-  return ofModule.map(({ kind, has, make }) => ({
-    name: kind,
-    pages: views
-      .filter(({ view }) => has(view.card))
-      .map(({ view, book, inputs }) => page({ kind, id: view.module.id }, () => make(view, book), inputs)),
-  }));
+    const own = { ...book, cards };
+    const inputs = [view, JSON.stringify([...cards.values()]), ...common];
+    const made = (kind: Address["kind"], make: MakeModulePage) =>
+      page({ kind, id: view.module.id }, () => make(view, own), inputs);
+    sheets.push(made("module", modulePage));
+    others.push(...companions.filter(({ has }) => has(view.card)).map(({ kind, make }) => made(kind, make)));
+  }
+  return { sheets, others };
 }
 
 /** A module's pages see the cards of those modules only that they name, so that they depend on no other. */
@@ -113,7 +119,13 @@ function cardOf(id: string, { cards }: Book): [string, ModuleCard][] {
 
 /** What every page of a module may show besides the module. */
 function commonInputs({ site, assets }: Book): unknown[] {
-  const files = JSON.stringify([assets.style, assets.furtherStyle, assets.paperStyle, [...assets.scripts], [...site.pictures]]);
+  const files = JSON.stringify([
+    assets.style,
+    assets.furtherStyle,
+    assets.paperStyle,
+    [...assets.scripts],
+    [...site.pictures],
+  ]);
   return [files, site.programme, ...site.sheets.map(({ sheet }) => sheet)];
 }
 

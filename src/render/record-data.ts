@@ -1,6 +1,4 @@
 /** Writes what pages of the competency record load: scripts of one call each, and the lists of withdrawals as they are. */
-import { mkdir, writeFile } from "node:fs/promises";
-import { dirname, join } from "node:path";
 import {
   type ModuleData,
   moduleDataFile,
@@ -8,15 +6,18 @@ import {
   programmeDataFile,
 } from "../model/record-data.ts";
 import { withdrawalsPath } from "../model/released.ts";
-import type { Page } from "./eleventy.ts";
-import { type Kept, keep, linkUnchanged } from "./kept.ts";
+import { type Kept, keep, stands } from "./kept.ts";
+import type { Page } from "./page.ts";
+import { writeEach, writerTo } from "./write.ts";
 
-/** Data that would come out as it stands in `kept` is taken from there. */
-export async function writeModuleData(all: readonly ModuleData[], outDir: string, kept: Kept): Promise<void> {
-  const group = { name: "record-data", pages: all.map(pageOf) };
-  const changed = linkUnchanged([group], kept, outDir);
-  for (const { pages } of changed) for (const { file, make } of pages) await write(outDir, file, make());
+/** Gives the files that stand as they would come out, and are not written again. */
+export function writeModuleData(all: readonly ModuleData[], outDir: string, kept: Kept): string[] {
+  const pages = all.map(pageOf);
+  const changed = pages.filter((page) => !stands(page, kept));
+  writeEach(changed, outDir);
   keep(changed, kept, outDir);
+  const made = new Set(changed);
+  return pages.filter((page) => !made.has(page)).map(({ file }) => file);
 }
 
 function pageOf(data: ModuleData): Page {
@@ -29,16 +30,11 @@ function pageOf(data: ModuleData): Page {
 }
 
 /** The lists of withdrawals are also files of their own, where anybody can check a sign-off against them. */
-export async function writeProgrammeData(data: ProgrammeData, outDir: string): Promise<void> {
-  await write(outDir, programmeDataFile, script("programme", data));
-  for (const [mentor, list] of data.withdrawals)
-    await write(outDir, withdrawalsPath(mentor), `${JSON.stringify(list)}\n`);
+export function writeProgrammeData(data: ProgrammeData, outDir: string): void {
+  const write = writerTo(outDir);
+  write(programmeDataFile, script("programme", data));
+  for (const [mentor, list] of data.withdrawals) write(withdrawalsPath(mentor), `${JSON.stringify(list)}\n`);
 }
 
 const script = (name: string, data: ProgrammeData | ModuleData): string =>
   `benchwrightData(${JSON.stringify(name)}, ${JSON.stringify(data)});\n`;
-
-async function write(outDir: string, file: string, text: string): Promise<void> {
-  await mkdir(dirname(join(outDir, file)), { recursive: true });
-  await writeFile(join(outDir, file), text);
-}

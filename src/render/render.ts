@@ -1,13 +1,15 @@
-/** Site to files: the pages by way of Eleventy, the pictures as they are. */
+/** Site to files: operation sheets and pages of the programme by way of Eleventy, the rest directly. */
 import { type Book, bookOf } from "../../layouts/book.ts";
 import type { Address } from "../model/address.ts";
 import type { Assets, Site } from "../model/site.ts";
 import { type PageGroup, writePages } from "./eleventy.ts";
 import { copyLayoutFiles, copyPictures } from "./files.ts";
-import { type Kept, keep, linkUnchanged } from "./kept.ts";
-import { moduleGroups, programmeGroups } from "./pages.ts";
+import { type Kept, keep, stands, type Written } from "./kept.ts";
+import type { Page } from "./page.ts";
+import { pagesOfModules, programmeGroups } from "./pages.ts";
 import { pictureSizes } from "./picture-size.ts";
 import { proseRenderer } from "./prose.ts";
+import { writeEach } from "./write.ts";
 
 export interface Folders {
   /** Where the pictures lie. */
@@ -17,20 +19,26 @@ export interface Folders {
 }
 
 /**
- * Writes the pages of the modules whose views the site holds, and returns how many. Pages that would come out as they
- * stand in `kept` are taken from there.
+ * Writes the pages of the modules whose views the site holds. Pages that would come out as they stand in `kept` are left
+ * there.
  */
 export async function renderModules(
   site: Site,
   assets: Assets,
   folders: Folders,
-  kept?: Kept,
-): Promise<number> {
-  const groups = moduleGroups(bookFor(site, assets, folders));
-  const changed = kept === undefined ? groups : linkUnchanged(groups, kept, folders.outDir);
-  await writePages(changed, folders.outDir);
-  if (kept !== undefined) keep(changed, kept, folders.outDir);
-  return count(groups);
+  kept: Kept = { siteDir: undefined, pages: new Map() },
+): Promise<Written> {
+  const { sheets, others } = pagesOfModules(bookFor(site, assets, folders));
+  const isChanged = (page: Page) => !stands(page, kept);
+  const changed = [sheets.filter(isChanged), others.filter(isChanged)] as const;
+  await writePages([{ name: "module", pages: changed[0] }], folders.outDir);
+  writeEach(changed[1], folders.outDir);
+  keep(changed.flat(), kept, folders.outDir);
+  return written([...sheets, ...others], new Set(changed.flat()));
+}
+
+function written(all: readonly Page[], changed: ReadonlySet<Page>): Written {
+  return { pages: all.length, unchanged: all.filter((page) => !changed.has(page)).map(({ file }) => file) };
 }
 
 /**

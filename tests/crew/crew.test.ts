@@ -14,9 +14,9 @@ const hands = (count: number, contentDir: string): Crew =>
   crewOf(count, (share) => here({ contentDir, share }));
 
 /** Builds afresh, one hand. */
-async function fresh(contentDir: string): Promise<Map<string, string>> {
+async function fresh(contentDir: string, offline = false): Promise<Map<string, string>> {
   const siteDir = join(temporaryFolder(), "site");
-  await buildWith(hands(1, contentDir), { contentDir, siteDir, cacheDir: undefined });
+  await buildWith(hands(1, contentDir), { contentDir, siteDir, cacheDir: undefined, offline });
   return treeOf(siteDir);
 }
 
@@ -40,7 +40,7 @@ test("three hands give the bytes that one gives", async () => {
   const contentDir = programmeOf(12);
   const siteDir = join(temporaryFolder(), "site");
   await buildWith(hands(3, contentDir), { contentDir, siteDir, cacheDir: undefined });
-  expect(treeOf(siteDir)).toEqual(await fresh(contentDir));
+  expect(treeOf(siteDir)).toEqual(await fresh(contentDir, true));
 });
 
 test("three hands find the faults that one finds, each once, wherever they are", async () => {
@@ -69,7 +69,7 @@ test("threads give the bytes that one thread gives", { timeout: 240_000 }, async
   const siteDir = join(temporaryFolder(), "site");
   const ended = await runTool(["build", "--fresh", "--content", contentDir, "--to", siteDir]);
   expect(ended).toMatchObject({ code: 0 });
-  const [built, alone] = [treeOf(siteDir), await fresh(contentDir)];
+  const [built, alone] = [treeOf(siteDir), await fresh(contentDir, true)];
   expect([...built.keys()]).toEqual([...alone.keys()]);
   expect([...built].filter(([file, bytes]) => alone.get(file) !== bytes).map(([file]) => file)).toEqual([]);
 });
@@ -78,7 +78,7 @@ test("a crew that builds again makes what changed, takes the rest as it stands, 
   const contentDir = programmeOf(6);
   const siteDir = join(temporaryFolder(), "site");
   const crew = hands(2, contentDir);
-  const build = () => buildWith(crew, { contentDir, siteDir, cacheDir: undefined });
+  const build = () => buildWith(crew, { contentDir, siteDir, cacheDir: undefined, offline: false });
   const written = (number: number) =>
     statSync(join(siteDir, "modules", moduleId(number), "index.html")).mtimeMs;
   await build();
@@ -111,7 +111,7 @@ test("a build that found faults is followed by a good one, and a sheet's change 
   const contentDir = writeFolder(soundFiles);
   const siteDir = join(temporaryFolder(), "site");
   const crew = hands(1, contentDir);
-  const build = () => buildWith(crew, { contentDir, siteDir, cacheDir: undefined });
+  const build = () => buildWith(crew, { contentDir, siteDir, cacheDir: undefined, offline: false });
   await build();
   const file = join(contentDir, "modules/box/module.md");
   change(file, "title: Open the box", "titel: Open the box");

@@ -1,0 +1,21 @@
+/** Writes files of the site with few calls: each folder is made once, and nothing is waited for that the disk does at once. */
+import { mkdirSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import type { Page } from "./page.ts";
+
+/** Writes texts below `outDir`, each at its own path. */
+export function writerTo(outDir: string): (file: string, text: string) => void {
+  const made = new Set<string>();
+  return (file, text) => {
+    const folder = dirname(file);
+    if (!made.has(folder)) mkdirSync(join(outDir, folder), { recursive: true });
+    made.add(folder);
+    writeFileSync(join(outDir, file), text);
+  };
+}
+
+/** Makes and writes pages one after the other, so that no page is kept once it is written. */
+export function writeEach(pages: readonly Page[], outDir: string): void {
+  const write = writerTo(outDir);
+  for (const { file, make } of pages) write(file, make());
+}
