@@ -38,7 +38,8 @@ export function singleFrame(single: SingleFrame): string {
 <body class="page-single">
 <a class="skip" href="#s_main">Skip to the content</a>
 <header class="masthead">
-<p class="masthead-name">${raw(programme)}</p>
+<h1>${raw(title)}</h1>
+<p>${raw(programme)}</p>
 </header>
 <nav class="parts on-screen" aria-label="Parts of this file">
 <p>One module in one file, to carry along. It asks nothing of any network. What you practise stays in this browser at most; nothing done here goes into your record, for which you need the site. Names underlined in dots are pages of the site that are not in this file.</p>

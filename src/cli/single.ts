@@ -2,7 +2,7 @@
 import { mkdtempSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
-import type { BuildOptions, BuildResult } from "../build.ts";
+import type { BuildResult } from "../build.ts";
 import { reportJson } from "../report/json.ts";
 import { counted } from "../report/text.ts";
 import { toolFolder } from "../tool-folder.ts";

@@ -34,10 +34,11 @@ export function joinPart(part: Part, joining: Joining): string {
   );
 }
 
-/** What has no use in a file: notes for the record, the list of faults, the key for mentors. */
+/** What has no use in a file: notes for the record, the list of faults, the key for mentors, other modules that use a sheet. */
 const withoutSiteOnly = (main: string): string =>
   main
     .replace(/<div class="note-place[^>]*><\/div>\n?/g, "")
+    .replace(/<section [^>]*aria-labelledby="s_used">.*?<\/section>\n?/gs, "")
     .replace(/<p class="(?:for-mentors|to-faults)[^>]*>.*?<\/p>\n?/gs, "");
 
 /** Data that a script reads: what would go into a record goes nowhere, and links lead within the file. */

@@ -73,11 +73,16 @@ function styleFiles(site: string, sheet: string, parts: readonly Part[]): string
 
 /** A part with its data and its script at its end, by which the script finds it. */
 function whole(part: Part, isFirst: boolean, joining: Joining, read: (file: string) => string): string {
-  const joined = joinPart(part, joining);
-  const main = isFirst ? joined : joined.replace("<h1>", '<h2 class="part-title">').replace("</h1>", "</h2>");
+  const main = headed(joinPart(part, joining), isFirst);
   const data = part.data === undefined ? "" : dataBlock(part, joining);
   const script = part.script === undefined ? "" : `<script>${ended(read(part.script))}</script>\n`;
   return `${main}\n${data}${script}`;
+}
+
+/** The document has one title. Sections of the same name in several parts are no landmarks, except for the first part's. */
+function headed(main: string, isFirst: boolean): string {
+  const titled = main.replace("<h1>", '<h2 class="part-title">').replace("</h1>", "</h2>");
+  return isFirst ? titled : titled.replace(/(<section\b[^>]*?) aria-labelledby="[^"]*"/g, "$1");
 }
 
 const dataBlock = (part: Part, joining: Joining): string =>
