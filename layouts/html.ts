@@ -21,9 +21,12 @@ const entities: Record<string, string> = {
   "'": "&#39;",
 };
 
+const special = /[&<>"']/;
+const specials = /[&<>"']/g;
+
 /** Escapes a text for HTML, in an element as in a quoted attribute. */
 export function escapeHtml(text: string): string {
-  return /[&<>"']/.test(text) ? text.replace(/[&<>"']/g, (sign) => entities[sign]!) : text;
+  return special.test(text) ? text.replace(specials, (sign) => entities[sign]!) : text;
 }
 
 /** Marks a text as HTML. Only for what was escaped or rendered by us. */
@@ -57,9 +60,11 @@ export function attribute(name: string, value: string | number | boolean | undef
 export const nothing = new Html("");
 
 function textOf(value: Value): string {
-  if (value instanceof Html) return value.text;
   if (typeof value === "string") return escapeHtml(value);
+  if (value instanceof Html) return value.text;
   if (typeof value === "number") return String(value);
   if (value === undefined || value === null || typeof value === "boolean") return "";
-  return value.map(textOf).join("");
+  let text = "";
+  for (const each of value) text += textOf(each);
+  return text;
 }

@@ -150,7 +150,8 @@ async function write(
   const ofProgramme = await crew
     .handFor(modulePath(specimenModule(cards) ?? ""))
     .renderProgramme({ ...task, assets });
-  if (offline) await (await import("./bundle/offline.ts")).writeOffline(bundling);
+  const listed = ofModules.flatMap((each) => each.listed);
+  if (offline) await (await import("./bundle/offline.ts")).writeOffline({ ...bundling, listed });
   return {
     pages: ofModules.reduce((sum, { pages }) => sum + pages, ofProgramme),
     unchanged: ofModules.flatMap(({ unchanged }) => unchanged),

@@ -1,15 +1,17 @@
 /** Makes a built site one that is kept on a device: the list of its files, and the worker that keeps them. */
-import { createHash } from "node:crypto";
 import { readdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type * as esbuild from "esbuild";
 import { type Edition, type EditionFile, editionFile, workerFile } from "../model/edition.ts";
+import { digestOf } from "./edition-digest.ts";
 import { oneScript } from "./one-script.ts";
 
 export interface OfflineOptions {
   /** The built site, with all else that belongs to it. */
   readonly outDir: string;
   readonly browserDir: string;
+  /** Files that were listed as they were written, and are not read again. */
+  readonly listed?: readonly EditionFile[];
   /** What puts the words of another language than English into the script. */
   readonly words?: Pick<esbuild.BuildOptions, "plugins" | "define">;
 }
@@ -18,7 +20,7 @@ export interface OfflineOptions {
 export async function writeOffline(options: OfflineOptions): Promise<void> {
   const { outDir } = options;
   const script = await oneScript(join(options.browserDir, "worker", "worker.ts"), options.words);
-  const text = editionText(await listFiles(outDir));
+  const text = editionText(await listFiles(outDir, options.listed));
   const version = digestOf(text);
   await writeFile(join(outDir, editionFile(version)), text);
   await writeFile(join(outDir, workerFile), `self.benchwrightEdition=${JSON.stringify(version)};\n${script}`);
@@ -28,15 +30,12 @@ export async function writeOffline(options: OfflineOptions): Promise<void> {
 export const editionText = (files: readonly EditionFile[]): string =>
   `${JSON.stringify({ files } satisfies Edition)}\n`;
 
-/** The first 128 bits of the SHA-256 (FIPS 180-4) in base64url (RFC 4648, 5). */
-export const digestOf = (content: string | Uint8Array): string =>
-  createHash("sha256").update(content).digest().subarray(0, 16).toString("base64url");
-
 /** So many files are open at a time. */
 const together = 32;
 
-/** Every file below a folder, by path; hidden ones are not part of a site. O(bytes). */
-export async function listFiles(folder: string): Promise<EditionFile[]> {
+/** Every file below a folder, by path; hidden ones are not part of a site. O(bytes of those that are not `known`). */
+export async function listFiles(folder: string, known: readonly EditionFile[] = []): Promise<EditionFile[]> {
+  const before = new Map(known.map((file) => [file[0], file]));
   const paths = (await readdir(folder, { recursive: true, withFileTypes: true }))
     .filter((entry) => entry.isFile() && !entry.name.startsWith("."))
     .map((entry) =>
@@ -48,7 +47,7 @@ export async function listFiles(folder: string): Promise<EditionFile[]> {
   const files: EditionFile[] = [];
   for (let at = 0; at < paths.length; at += together) {
     const some = paths.slice(at, at + together);
-    files.push(...(await Promise.all(some.map((path) => listed(folder, path)))));
+    files.push(...(await Promise.all(some.map((path) => before.get(path) ?? listed(folder, path)))));
   }
   return files;
 }

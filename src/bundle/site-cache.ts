@@ -1,6 +1,6 @@
 /**
  * Keeps whole sites by the digest of the content and the tool that made them. Lives outside the content and may be deleted
- * at any time. Files are linked, not copied: an entry in which any file has been touched since is no longer used.
+ * at any time. Files are linked, not copied, into one folder an entry: an entry in which any file has been touched since is no longer used.
  */
 import {
   copyFileSync,
@@ -17,7 +17,7 @@ import { filesBelow } from "./files-below.ts";
 
 interface Entry<Note> {
   readonly note: Note;
-  /** Path, size and time of last change of every file. */
+  /** Path in the site, size and time of last change of every file; its name in the entry's folder is its place here. */
   readonly files: readonly (readonly [path: string, size: number, changed: number])[];
 }
 
@@ -29,16 +29,18 @@ export function restoreSite<Note>(cacheDir: string, digest: string, outDir: stri
   const folder = join(cacheDir, digest);
   try {
     const { note, files } = JSON.parse(readFileSync(`${folder}.json`, "utf8")) as Entry<Note>;
-    const isWhole = files.every(([path, size, changed]) => {
-      const stat = statSync(join(folder, path), { throwIfNoEntry: false });
+    const isWhole = files.every(([, size, changed], name) => {
+      const stat = statSync(join(folder, String(name)), { throwIfNoEntry: false });
       return stat?.size === size && stat.mtimeMs === changed;
     });
     if (!isWhole) return undefined;
-    link(
-      folder,
-      outDir,
-      files.map(([path]) => path),
-    );
+    const made = new Set<string>();
+    for (const [name, [path]] of files.entries()) {
+      const to = join(outDir, path);
+      if (!made.has(dirname(to))) mkdirSync(dirname(to), { recursive: true });
+      made.add(dirname(to));
+      linkOrCopy(join(folder, String(name)), to);
+    }
     return note;
   } catch {
     return undefined;
@@ -50,26 +52,17 @@ export function keepSite<Note>(cacheDir: string, digest: string, outDir: string,
   const folder = join(cacheDir, digest);
   try {
     rmSync(folder, { recursive: true, force: true });
-    const paths = filesBelow(outDir);
-    link(outDir, folder, paths);
-    const files = paths.map((path) => {
-      const { size, mtimeMs } = statSync(join(folder, path));
+    mkdirSync(folder, { recursive: true });
+    const files = filesBelow(outDir).map((path, name) => {
+      const link = join(folder, String(name));
+      linkOrCopy(join(outDir, path), link);
+      const { size, mtimeMs } = statSync(link);
       return [path, size, mtimeMs] as const;
     });
     writeFileSync(`${folder}.json`, JSON.stringify({ note, files } satisfies Entry<Note>));
     forgetOthers(cacheDir);
   } catch {
     rmSync(folder, { recursive: true, force: true });
-  }
-}
-
-function link(from: string, to: string, paths: readonly string[]): void {
-  const made = new Set<string>();
-  for (const path of paths) {
-    const folder = dirname(join(to, path));
-    if (!made.has(folder)) mkdirSync(folder, { recursive: true });
-    made.add(folder);
-    linkOrCopy(join(from, path), join(to, path));
   }
 }
 

@@ -1,4 +1,5 @@
 /** Takes one share of the modules down the line. What is asked of it and what it answers can be sent between threads. */
+import { digestOf } from "../bundle/edition-digest.ts";
 import { type Derived, derive, siteOf } from "../derive/derive.ts";
 import { moduleData, programmeData } from "../derive/record-data.ts";
 import { releaseCard } from "../derive/release.ts";
@@ -6,10 +7,12 @@ import { sheetDocuments } from "../derive/search.ts";
 import type { ReleaseCard } from "../engine/competency/release.ts";
 import type { Content, Outline } from "../model/content.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
+import type { EditionFile } from "../model/edition.ts";
 import type { Assets, ModuleCard, SearchDocument } from "../model/site.ts";
 import { type ReadMemory, read } from "../read/read.ts";
 import type { Kept, Written } from "../render/kept.ts";
 import type { Folders } from "../render/render.ts";
+import type { Note } from "../render/write.ts";
 import { toolFolder } from "../tool-folder.ts";
 import { outlinesOf } from "../validate/outlines.ts";
 import { check, type Parsed, parse } from "../validate/validate.ts";
@@ -44,6 +47,11 @@ export interface RenderTask {
   readonly folders: Folders;
   /** The site that was built before and still stands, where only what changed is to be made. */
   readonly siteDir: string | undefined;
+}
+
+export interface Listed {
+  /** Files as the offline list has them; none where there is to be no such list. */
+  readonly listed: readonly EditionFile[];
 }
 
 export class Hand {
@@ -92,15 +100,17 @@ export class Hand {
   }
 
   /** Writes the pages of its modules, and what records load of them, except for what stands already as it would come out. */
-  async renderModules({ cards, assets, folders, siteDir }: RenderTask): Promise<Written> {
+  async renderModules({ cards, assets, folders, siteDir }: RenderTask): Promise<Written & Listed> {
     const { renderModules } = await import("../render/render.ts");
     const { writeModuleData } = await import("../render/record-data.ts");
-    const kept = { siteDir, pages: this.#pages };
+    const listed: EditionFile[] = [];
+    const note: Note = (file, bytes) => listed.push([file, digestOf(bytes), bytes.length]);
+    const kept = { siteDir, pages: this.#pages, note: assets.scripts.has("offline") ? note : undefined };
     const { released } = this.#content!;
     const data = this.#derived!.releases.map((each) => moduleData(each, released.get(each.module) ?? []));
     const unchanged = writeModuleData(data, folders.outDir, kept);
     const written = await renderModules(this.#site(cards), assets, folders, kept);
-    return { ...written, unchanged: [...unchanged, ...written.unchanged] };
+    return { ...written, unchanged: [...unchanged, ...written.unchanged], listed };
   }
 
   /** Writes the pages that belong to no module and returns how many. Its share must hold the home page's module. */

@@ -20,7 +20,9 @@ type Shown = string | number;
  * @__NO_SIDE_EFFECTS__
  */
 export function t(texts: TemplateStringsArray, ...values: readonly Shown[]): string {
-  return String.raw({ raw: texts }, ...values);
+  let text = texts[0]!;
+  for (let at = 0; at < values.length; at++) text += values[at] + texts[at + 1]!;
+  return text;
 }
 
 /** Marks a text that is the same in English as another and not elsewhere: `` tIn("a run of steps")`Run` ``. */

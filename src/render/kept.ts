@@ -2,12 +2,15 @@
 import { statSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "./page.ts";
+import type { Note } from "./write.ts";
 
 export interface Kept {
   /** The folder of the site that stands; undefined where all is to be made. */
   readonly siteDir: string | undefined;
   /** By file: what a page was made from, and when it was written; another time says that somebody has touched it since. */
   readonly pages: Map<string, { readonly inputs: Page["inputs"]; readonly written: number }>;
+  /** Told of files as they are written; of those that Eleventy writes it is not. */
+  readonly note?: Note | undefined;
 }
 
 /** What has been made, and what stands already as it would come out. */

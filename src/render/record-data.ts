@@ -14,7 +14,7 @@ import { writeEach, writerTo } from "./write.ts";
 export function writeModuleData(all: readonly ModuleData[], outDir: string, kept: Kept): string[] {
   const pages = all.map(pageOf);
   const changed = pages.filter((page) => !stands(page, kept));
-  writeEach(changed, outDir);
+  writeEach(changed, outDir, kept.note);
   keep(changed, kept, outDir);
   const made = new Set(changed);
   return pages.filter((page) => !made.has(page)).map(({ file }) => file);

@@ -32,7 +32,7 @@ export async function renderModules(
   const isChanged = (page: Page) => !stands(page, kept);
   const changed = [sheets.filter(isChanged), others.filter(isChanged)] as const;
   await writePages([{ name: "module", pages: changed[0] }], folders.outDir);
-  writeEach(changed[1], folders.outDir);
+  writeEach(changed[1], folders.outDir, kept.note);
   keep(changed.flat(), kept, folders.outDir);
   return written([...sheets, ...others], new Set(changed.flat()));
 }
