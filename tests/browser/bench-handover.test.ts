@@ -30,7 +30,7 @@ const clock = /at (\S+ \S+ \S+,? )?\d\d:\d\d/;
 const panel = (page: Page) => page.getByRole("dialog", { name: "Hand over the place" });
 const question = (page: Page) => page.getByRole("dialog", { name: "Take over this place?" });
 const refusal = (page: Page) => page.getByRole("dialog", { name: "The place is not taken over" });
-const linkIn = (page: Page) => panel(page).getByLabel("Link").inputValue();
+const linkIn = (page: Page) => panel(page).getByLabel("Link", { exact: true }).inputValue();
 
 /** Where a link leads, below the site's address. */
 const below = (link: string): string => bench.path + link.slice(link.indexOf("#"));
@@ -91,6 +91,7 @@ describe.each(devices)("on a $name", ({ options, hands }) => {
     await page.getByText(/Step 5 of \d+ · 0 ticked off/).waitFor();
     await hands.press(undo(page));
     await page.getByText(/Step 1 of \d+ · 1 ticked off/).waitFor();
+    expect(await done(page).isChecked()).toBe(true);
   });
 
   test("a link of another revision, of another module or with a piece missing is refused with the reason", async () => {

@@ -100,7 +100,7 @@ test("a taught letter is typed into a field, and turns nothing in a panel", asyn
   await page.keyboard.press("t");
   const first = await firstStep(page);
   await page.getByRole("button", { name: "Hand over to another device" }).click();
-  await page.getByLabel("Link").focus();
+  await page.getByLabel("Link", { exact: true }).focus();
   await page.keyboard.press("t");
   await page.keyboard.press("ArrowRight");
   await page.getByRole("button", { name: "Close" }).focus();
