@@ -1,4 +1,6 @@
 /** The demo programme: what it must hold, and that its procedures keep the promise of the engine. */
+import { existsSync, readdirSync } from "node:fs";
+import { posix } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { countOrders } from "../../src/engine/procedure/count-orders.ts";
 import { graphOfProcedure } from "../../src/engine/procedure/graph-of-procedure.ts";
@@ -11,8 +13,19 @@ import { validate } from "../../src/validate/validate.ts";
 import { projectDir } from "../support/project.ts";
 import { sampleRightOrder } from "../support/right-order.ts";
 
-const ids = ["slotted-screws", "solvents-fire-rags", "spring-motor", "hand-crank-sewing-machine"] as const;
-const procedures = ["spring-motor", "hand-crank-sewing-machine"] as const;
+const modulesDir = `${projectDir}/content/modules`;
+const ids = readdirSync(modulesDir).filter((id) => existsSync(`${modulesDir}/${id}/module.md`));
+/** What is learnt before, and beside, the machines: in the order of the route. */
+const knowledge = [
+  "slotted-screws",
+  "solvents-fire-rags",
+  "lubricants",
+  "stored-energy",
+  "cleaning-and-drying",
+  "inspection-and-measuring",
+  "reassembly-and-adjustment",
+];
+const procedures = ids.filter((id) => !knowledge.includes(id));
 
 let content: Content;
 beforeAll(() => {
@@ -22,8 +35,41 @@ beforeAll(() => {
   content = validated.content;
 });
 
-test("the modules are those of the programme", () => {
+test("the modules are those of the folder, with the bench knowledge and some machines among them", () => {
   expect([...content.modules.keys()].sort()).toEqual([...ids].sort());
+  expect(ids).toEqual(expect.arrayContaining([...knowledge, "spring-motor", "hand-crank-sewing-machine"]));
+});
+
+test("whoever wants to do a machine does the two foundations first, on the way that needs: lays", () => {
+  const before = (id: string, seen = new Set<string>()): Set<string> => {
+    for (const need of content.modules.get(id)!.needs) if (!seen.has(need)) before(need, seen.add(need));
+    return seen;
+  };
+  for (const id of procedures) {
+    expect([...before(id)], id).toEqual(expect.arrayContaining(["slotted-screws", "solvents-fire-rags"]));
+    expect(
+      [...before(id)].filter((need) => procedures.includes(need)),
+      id,
+    ).toEqual([]);
+  }
+  expect(knowledge.filter((id) => content.modules.get(id)!.needs.length === 0)).toEqual(
+    knowledge.slice(0, 2),
+  );
+});
+
+test("no link of the demo leads nowhere", () => {
+  let looked = 0;
+  for (const { path, links } of content.sources.values()) {
+    for (const { href } of links) {
+      if (/^[a-z]+:/i.test(href)) continue;
+      const [file, place] = href.split("#");
+      const target = file ? posix.join(posix.dirname(path), file) : path;
+      expect(existsSync(`${projectDir}/content/${target}`), `${path}: ${href}`).toBe(true);
+      if (place) expect(content.outlines.get(target)!.places, `${path}: ${href}`).toContain(place);
+      looked += 1;
+    }
+  }
+  expect(looked).toBeGreaterThan(100);
 });
 
 test("the quizzes ask questions of every kind between them", () => {
