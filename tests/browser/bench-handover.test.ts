@@ -21,6 +21,8 @@ import {
 import { withBrowser } from "./site/browser.ts";
 import { pageData } from "./site/pages.ts";
 
+/** Several loads of a page in one test, on a machine that has much else to do; milliseconds. */
+const patience = { timeout: 180_000 };
 const visitor = withBrowser();
 const fromDisk = withBrowser(`${pathToFileURL(inject("siteDir")).href}/`);
 const bench = benchWithWaits();
@@ -41,7 +43,7 @@ async function handOver(page: Page): Promise<string> {
 }
 
 describe.each(devices)("on a $name", ({ options, hands }) => {
-  test("a place goes to another device, is asked for once, and taken back", async () => {
+  test("a place goes to another device, is asked for once", patience, async () => {
     const one = await visitor.open(bench.path, options);
     await hands.press(next(one.page));
     await hands.tick(done(one.page));

@@ -6,6 +6,8 @@ import { benchWithWaits, card, devices, goToCard, said, stepIds, undo } from "./
 import { withBrowser } from "./site/browser.ts";
 import { pageData } from "./site/pages.ts";
 
+/** Several loads of a page in one test, on a machine that has much else to do; milliseconds. */
+const patience = { timeout: 180_000 };
 const visitor = withBrowser();
 const bench = benchWithWaits();
 const [short, long] = [...pageData<BenchData>(bench).waits].sort((one, other) => one.minutes - other.minutes);
@@ -22,34 +24,38 @@ const strip = (page: Page) => page.locator(".waits-strip");
 describe.each(devices)("on a $name", ({ options, hands }) => {
   const withClock = { ...options, ...inUtc };
 
-  test("a wait counts by the clock: through a reload, on other steps, until it is over and told", async () => {
-    const { page, troubles } = await visitor.open(bench.path, withClock);
-    await setClock(page, noon);
-    const number = (await stepIds(page)).indexOf(short!.step) + 1;
-    await goToCard(page, short!.step);
-    expect(await start(page).textContent()).toContain(short!.words);
-    await hands.press(start(page));
-    await page.getByText(`after step ${number} runs until ${clockOf(short!.minutes)}.`).waitFor();
-    await goToCard(page, "s_before");
-    expect(await strip(page).textContent()).toContain(`until ${clockOf(short!.minutes)}.`);
-    await setClock(page, noon + (short!.minutes - 1) * minute);
-    await expect.poll(() => strip(page).textContent()).toContain("1 min left");
-    await page.reload();
-    await expect.poll(() => strip(page).textContent()).toContain("1 min left");
-    const told = page.locator(".bench-foot > [role=status]");
-    expect(await told.textContent()).toBe("");
-    await setClock(page, noon + (short!.minutes + 5) * minute);
-    await expect
-      .poll(() => told.textContent())
-      .toContain(`after step ${number} is over (${clockOf(short!.minutes)})`);
-    expect(await strip(page).textContent()).toContain(`over since ${clockOf(short!.minutes)}`);
-    expect(await axeViolations(page)).toEqual([]);
-    // Told once: who comes back sees it, and does not hear it again.
-    await page.reload();
-    await expect.poll(() => strip(page).textContent()).toContain("over since");
-    expect(await told.textContent()).toBe("");
-    expect(troubles).toEqual([]);
-  });
+  test(
+    "a wait counts by the clock: through a reload, on other steps, until it is over and told",
+    patience,
+    async () => {
+      const { page, troubles } = await visitor.open(bench.path, withClock);
+      await setClock(page, noon);
+      const number = (await stepIds(page)).indexOf(short!.step) + 1;
+      await goToCard(page, short!.step);
+      expect(await start(page).textContent()).toContain(short!.words);
+      await hands.press(start(page));
+      await page.getByText(`after step ${number} runs until ${clockOf(short!.minutes)}.`).waitFor();
+      await goToCard(page, "s_before");
+      expect(await strip(page).textContent()).toContain(`until ${clockOf(short!.minutes)}.`);
+      await setClock(page, noon + (short!.minutes - 1) * minute);
+      await expect.poll(() => strip(page).textContent()).toContain("1 min left");
+      await page.reload();
+      await expect.poll(() => strip(page).textContent()).toContain("1 min left");
+      const told = page.locator(".bench-foot > [role=status]");
+      expect(await told.textContent()).toBe("");
+      await setClock(page, noon + (short!.minutes + 5) * minute);
+      await expect
+        .poll(() => told.textContent())
+        .toContain(`after step ${number} is over (${clockOf(short!.minutes)})`);
+      expect(await strip(page).textContent()).toContain(`over since ${clockOf(short!.minutes)}`);
+      expect(await axeViolations(page)).toEqual([]);
+      // Told once: who comes back sees it, and does not hear it again.
+      await page.reload();
+      await expect.poll(() => strip(page).textContent()).toContain("over since");
+      expect(await told.textContent()).toBe("");
+      expect(troubles).toEqual([]);
+    },
+  );
 
   test("one that ended while the page was away is told on coming back", async () => {
     const { page } = await visitor.open(bench.path, withClock);
@@ -85,7 +91,7 @@ describe.each(devices)("on a $name", ({ options, hands }) => {
   });
 });
 
-test("the sound is made only where it was switched on", async () => {
+test("the sound is made only where it was switched on", patience, async () => {
   const { page } = await visitor.open(bench.path, inUtc);
   await page.addInitScript(() => {
     const start = AudioScheduledSourceNode.prototype.start;

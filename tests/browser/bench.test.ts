@@ -150,19 +150,23 @@ describe.each(devices)("on a $name", ({ options, hands }) => {
   });
 });
 
-test.each(["light", "dark"] as const)("no rule of accessibility is broken, %s", async (colorScheme) => {
-  for (const { options, hands } of devices) {
-    const { page, troubles } = await visitor.open(bench.path, { ...options, colorScheme });
-    expect(await axeViolations(page)).toEqual([]);
-    await goToCard(page, (await stepIds(page))[1]!);
-    await hands.tick(done(page));
-    for (const summary of await page.locator(".bench-more summary").all()) await hands.press(summary);
-    expect(await axeViolations(page)).toEqual([]);
-    await goToCard(page, "s_after");
-    expect(await axeViolations(page)).toEqual([]);
-    expect(troubles).toEqual([]);
-  }
-});
+test.each(["light", "dark"] as const)(
+  "no rule of accessibility is broken, %s",
+  { timeout: 180_000 },
+  async (colorScheme) => {
+    for (const { options, hands } of devices) {
+      const { page, troubles } = await visitor.open(bench.path, { ...options, colorScheme });
+      expect(await axeViolations(page)).toEqual([]);
+      await goToCard(page, (await stepIds(page))[1]!);
+      await hands.tick(done(page));
+      for (const summary of await page.locator(".bench-more summary").all()) await hands.press(summary);
+      expect(await axeViolations(page)).toEqual([]);
+      await goToCard(page, "s_after");
+      expect(await axeViolations(page)).toEqual([]);
+      expect(troubles).toEqual([]);
+    }
+  },
+);
 
 test("on a narrow screen the tray is a counted strip that stays in sight and opens in full", async () => {
   const { page } = await visitor.open(bench.path, phone);
