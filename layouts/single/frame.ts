@@ -41,7 +41,7 @@ export function singleFrame(single: SingleFrame): string {
 <h1>${raw(title)}</h1>
 <p>${raw(programme)}</p>
 </header>
-<nav class="parts on-screen" aria-label="Parts of this file">
+<nav class="file-parts on-screen" aria-label="Parts of this file">
 <p>One module in one file, to carry along. It asks nothing of any network. What you practise stays in this browser at most; nothing done here goes into your record, for which you need the site. Names underlined in dots are pages of the site that are not in this file.</p>
 <ul>
 ${own.map((part) => html`<li><a href="#${part.id}">${names.get(part.id) ?? raw(part.title)}</a></li>\n`)}</ul>
@@ -55,7 +55,7 @@ ${sheets.map((part) => html`<li><a href="#${part.id}">${raw(part.title)}</a></li
 `
 }</nav>
 <main id="s_main" tabindex="-1">
-${parts.map(({ id, html: content }) => html`<div class="part" id="${id}" data-part>\n${raw(content)}</div>\n`)}</main>
+${parts.map(({ id, html: content }) => html`<div class="file-part" id="${id}" data-part>\n${raw(content)}</div>\n`)}</main>
 ${raw(colophon)}
 </body>
 </html>

@@ -13,7 +13,7 @@ function named(): HTMLElement | null {
 
 function show(chosen: HTMLElement): void {
   for (const part of parts()) part.hidden = part !== chosen;
-  for (const link of document.querySelectorAll<HTMLAnchorElement>(".parts a")) {
+  for (const link of document.querySelectorAll<HTMLAnchorElement>(".file-parts a")) {
     if (link.hash === `#${chosen.id}`) link.setAttribute("aria-current", "true");
     else link.removeAttribute("aria-current");
   }
