@@ -2,6 +2,7 @@
 import { t } from "../src/engine/words.ts";
 import { type Address, linkTo, linkToFile } from "../src/model/address.ts";
 import type { Programme } from "../src/model/programme.ts";
+import { remembered } from "../src/model/remembered.ts";
 import type { Assets } from "../src/model/site.ts";
 import { attribute, escapeHtml, type Html, html, raw, type Value } from "./html.ts";
 
@@ -60,18 +61,18 @@ const sections: readonly {
 ];
 
 /** True for the languages that CLDR has as written from right to left. */
-function isRightToLeft(language: string): boolean {
+const isRightToLeft = remembered(({ language }: Programme): boolean => {
   const locale = new Intl.Locale(language) as Intl.Locale & {
     readonly textInfo?: { readonly direction: string };
     getTextInfo?(): { readonly direction: string };
   };
   return (locale.getTextInfo?.() ?? locale.textInfo)?.direction === "rtl";
-}
+});
 
 /** Makes a whole page. */
 export function frame(page: Frame): string {
   return html`<!DOCTYPE html>
-<html lang="${page.programme.language}"${attribute("dir", isRightToLeft(page.programme.language) ? "rtl" : undefined)} data-title="${page.title === "" ? page.programme.name : page.title}">
+<html lang="${page.programme.language}"${attribute("dir", isRightToLeft(page.programme) ? "rtl" : undefined)} data-title="${page.title === "" ? page.programme.name : page.title}">
 ${head(page)}
 <body class="page-${page.address.kind}">
 <a class="skip" href="#s_main">Skip to the content</a>
@@ -79,7 +80,7 @@ ${masthead(page)}
 <main id="s_main" tabindex="-1">
 ${page.main}
 </main>
-${footer(page)}
+${footer(page.programme)}
 </body>
 </html>
 `.text;
@@ -130,7 +131,19 @@ function dataBlock(data: unknown): Html {
   );
 }
 
+/** By programme and kind of page: pages of one kind lie equally deep, and are marked alike. */
+const mastheads = new WeakMap<Programme, Map<string, Html>>();
+
 function masthead({ address, programme }: Frame): Html {
+  const known = mastheads.get(programme) ?? new Map<string, Html>();
+  mastheads.set(programme, known);
+  const key = address.kind === "plain" ? `plain ${address.id}` : address.kind;
+  const made = known.get(key) ?? makeMasthead(address, programme);
+  known.set(key, made);
+  return made;
+}
+
+function makeMasthead(address: Address, programme: Programme): Html {
   return html`<header class="masthead">
 <a class="masthead-name" href="${linkTo(address, { kind: "plain", id: "" })}"${attribute("aria-current", isHome(address) && "page")}>${programme.name}</a>
 <nav class="masthead-nav" aria-label="Main">
@@ -151,9 +164,9 @@ function mark(section: (typeof sections)[number], address: Address): string | un
 
 const deferral: Value = t`What is written here does not replace the safety data sheet of a substance, the maker’s instructions, local rules, licensed practice or the mentor beside you. Where they differ, they decide.`;
 
-function footer({ programme }: Frame): Html {
+const footer = remembered((programme: Programme): Html => {
   return html`<footer class="colophon">
 <p>${deferral}</p>
 ${programme.emergency === undefined ? undefined : html`<p class="colophon-emergency"><strong>In an emergency:</strong> ${programme.emergency}</p>\n`}<p class="colophon-name">${[programme.name, programme.place].filter((text) => text !== undefined).join(", ")}</p>
 </footer>`;
-}
+});

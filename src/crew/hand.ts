@@ -15,7 +15,7 @@ import type { Folders } from "../render/render.ts";
 import type { Note } from "../render/write.ts";
 import { toolFolder } from "../tool-folder.ts";
 import { outlinesOf } from "../validate/outlines.ts";
-import { check, type Parsed, parse } from "../validate/validate.ts";
+import { type Checked, check, type Parsed, parse } from "../validate/validate.ts";
 import { checkWords } from "../words/check.ts";
 import { owns, reads, type Share } from "./share.ts";
 
@@ -61,6 +61,7 @@ export class Hand {
   readonly #pages: Kept["pages"] = new Map();
   #texts: ReadonlyMap<string, string> = new Map();
   #parsed: Parsed | undefined;
+  #checked: Checked | undefined;
   #content: Content | undefined;
   #derived: Derived | undefined;
 
@@ -82,7 +83,8 @@ export class Hand {
 
   /** Looks at how its share hangs together with the whole, whose outlines are given. */
   check(outlines: readonly Outline[]): Found {
-    const { content, diagnostics } = check(this.#parsed!, outlines);
+    this.#checked = check(this.#parsed!, outlines, this.#checked);
+    const { content, diagnostics } = this.#checked;
     this.#content = content;
     const ofWords = this.#share.which === 0 ? checkWords(this.#contentDir, this.#texts) : [];
     return this.#found([...diagnostics, ...ofWords]);

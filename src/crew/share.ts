@@ -1,4 +1,5 @@
 /** How the files of a content folder are shared out among hands. */
+import { moduleOf } from "../model/link.ts";
 
 export interface Share {
   /** From 0; the first also has all that belongs to no module. */
@@ -17,8 +18,6 @@ export function owns(share: Share, path: string): boolean {
 export function reads(share: Share, path: string): boolean {
   return moduleOf(path) === undefined || owns(share, path);
 }
-
-const moduleOf = (path: string): string | undefined => /^modules\/([^/]+)\//.exec(path)?.[1];
 
 /** The same for all files of a module, whatever others there are, so that a change moves no module to another hand. */
 function shareOf(path: string, shares: number): number {

@@ -29,6 +29,9 @@ const pages = [
 /** The content file of a module. */
 export const modulePath = (id: string): string => `modules/${id}/module.md`;
 
+/** The module in whose folder a content file lies; undefined for what belongs to none. */
+export const moduleOf = (path: string): string | undefined => /^modules\/([^/]+)\//.exec(path)?.[1];
+
 /** The page that a content file becomes; undefined for a file that becomes none. */
 export function addressOfPath(path: string, at?: string): Address | undefined {
   for (const { kind, pattern } of pages) {

@@ -8,6 +8,7 @@ import type { Programme } from "../model/programme.ts";
 import type { KeptRelease } from "../model/released.ts";
 import { remembered } from "../model/remembered.ts";
 import { blankSource, type Reading, ruledKinds, type Source, type SourceKind } from "../model/source.ts";
+import { changedModules, type Grounds, groundsOf, inOthers, only } from "./changed-modules.ts";
 import { begun } from "./handover.ts";
 import { makeModule } from "./make/module.ts";
 import { defaultProgramme, makeProgramme } from "./make/programme.ts";
@@ -25,13 +26,16 @@ import { parseSteps } from "./steps.ts";
 /** Content before the rules have looked at how it hangs together. */
 export type Parsed = Omit<Content, "outlines">;
 
-interface Checked {
+export interface Checked {
   readonly content: Content;
-  readonly diagnostics: Diagnostic[];
+  readonly diagnostics: readonly Diagnostic[];
+  readonly grounds: Grounds;
 }
 
 /** Parses a whole content folder and checks it. */
-export function validate(reading: Reading): Checked {
+export function validate(
+  reading: Reading,
+): Omit<Checked, "grounds"> & { readonly diagnostics: Diagnostic[] } {
   const { parsed, diagnostics } = parse(reading);
   const checked = check(parsed, outlinesOf(parsed));
   return { content: checked.content, diagnostics: [...diagnostics, ...checked.diagnostics] };
@@ -72,12 +76,26 @@ export function parse(reading: Reading): { parsed: Parsed; diagnostics: Diagnost
   return { parsed, diagnostics: [...diagnostics, ...missing(reading)] };
 }
 
-/** Looks at how content hangs together, by every rule. `outlines` are those of the whole content folder. */
-export function check(parsed: Parsed, outlines: readonly Outline[]): Checked {
+/**
+ * Looks at how content hangs together, by every rule. `outlines` are those of the whole content folder, in the order of their
+ * paths. After an earlier check of the same folder only modules that have changed are looked at again, where nothing
+ * that others go by has.
+ */
+export function check(parsed: Parsed, outlines: readonly Outline[], before?: Checked): Checked {
   const content = begin(parsed, new Map(outlines.map((outline) => [outline.path, outline])));
+  const grounds = groundsOf(content, outlines);
+  const modules = before && changedModules(before.grounds, grounds);
+  const diagnostics =
+    modules === undefined
+      ? found(content)
+      : [...inOthers(modules, before!.diagnostics), ...found(only(modules, content))];
+  return { content, diagnostics, grounds };
+}
+
+function found(content: Content): Diagnostic[] {
   const reporter = new Reporter();
   for (const rule of rules) rule.check(content, reporter);
-  return { content, diagnostics: reporter.diagnostics };
+  return reporter.diagnostics;
 }
 
 /** Gives modules that begin from another one their beginning, and their quizzes the order of work that follows from it. */

@@ -124,3 +124,41 @@ test("a build that found faults is followed by a good one, and a sheet's change 
   expect(readFileSync(join(siteDir, "modules/box/index.html"), "utf8")).toContain("A broad driver");
   expect(treeOf(siteDir)).toEqual(await fresh(contentDir));
 });
+
+test("what is found again after a change is what a fresh look finds, in the module changed and in those that name it", async () => {
+  const contentDir = programmeOf(4);
+  const siteDir = join(temporaryFolder(), "site");
+  const crew = hands(2, contentDir);
+  const found = async (by: Crew) =>
+    (await buildWith(by, { contentDir, siteDir, cacheDir: undefined, offline: false })).diagnostics.map(
+      ({ code, file }) => `${code} ${file}`,
+    );
+  const [first, second] = [0, 1].map((number) => `modules/${moduleId(number)}/module.md`);
+  const steps: readonly (readonly [change: () => void, expected: string[]])[] = [
+    [
+      () =>
+        appendFileSync(
+          moduleFile(contentDir, 0),
+          `\n[there](../${moduleId(1)}/module.md#the-end) [no](no.md)\n`,
+        ),
+      [`dead-link ${first}`, `dead-link ${first}`],
+    ],
+    // Another file's change mends one of the two, and a fault of its own is told beside the other.
+    [
+      () => appendFileSync(moduleFile(contentDir, 1), "\n## The end\n\n[no](no.md)\n"),
+      [`dead-link ${first}`, `dead-link ${second}`],
+    ],
+    [() => change(moduleFile(contentDir, 1), "[no](no.md)", "Nothing."), [`dead-link ${first}`]],
+    [
+      () => change(moduleFile(contentDir, 1), "## The end", "## An end"),
+      [`dead-link ${first}`, `dead-link ${first}`],
+    ],
+  ];
+  await found(crew);
+  for (const [act, expected] of steps) {
+    act();
+    const again = await found(crew);
+    expect(again.filter((each) => each.startsWith("dead-link"))).toEqual(expected);
+    expect(again).toEqual(await found(hands(1, contentDir)));
+  }
+});
