@@ -14,7 +14,7 @@ const kindNames: SearchPageData["kinds"] = {
   module: "module",
   order: t`order of steps`,
   bench: t`bench view`,
-  paper: "sheets on paper",
+  paper: t`sheets on paper`,
   practice: "practice",
   "dry-run": t`dry run`,
   quiz: "quiz",

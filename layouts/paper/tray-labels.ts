@@ -2,6 +2,7 @@
 
 import { type Label, type LabelledThing, labelsOf, type Stay } from "../../src/engine/procedure/labels.ts";
 import { startingTray } from "../../src/engine/procedure/tray.ts";
+import { valueWords } from "../../src/engine/value-words.ts";
 import { t } from "../../src/engine/words.ts";
 import type { Module } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
@@ -49,7 +50,7 @@ function sizeWords({ id }: LabelledThing, { procedure }: Module): string | undef
     .join(", ");
 }
 
-const kindWords = (kind: string) => (kind === "makers own" ? t`maker’s own thread` : kind);
+const kindWords = (kind: string) => (kind === "makers own" ? t`maker’s own thread` : valueWords(kind));
 
 function stayWords({ out, back }: Stay): string {
   if (out === undefined)

@@ -10,7 +10,18 @@ const siteDir = inject("siteDir");
 
 test("the demo has pages of every kind", () => {
   const kinds = new Set(pages.map(({ kind }) => kind));
-  const wanted = ["module", "order", "bench", "practice", "dry-run", "quiz", "tool", "substance", "hazard"];
+  const wanted = [
+    "module",
+    "order",
+    "bench",
+    "paper",
+    "practice",
+    "dry-run",
+    "quiz",
+    "tool",
+    "substance",
+    "hazard",
+  ];
   const alone = [
     "",
     "modules/",
@@ -26,6 +37,7 @@ test("the demo has pages of every kind", () => {
     "check/",
     "desk/",
     "desk/evening/",
+    "poster/",
   ].map((path) => `plain ${path}`);
   expect([...kinds]).toEqual(expect.arrayContaining([...wanted, ...alone]));
 });
