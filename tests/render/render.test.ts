@@ -15,7 +15,8 @@ beforeAll(async () => {
   const { site, contentDir } = millSite();
   outDir = mkdtempSync(join(tmpdir(), "benchwright-"));
   const folders = { contentDir, outDir };
-  const count = (await renderModules(site, assets, folders)) + (await renderProgramme(site, assets, folders));
+  const { pages: ofModules } = await renderModules(site, assets, folders);
+  const count = ofModules + (await renderProgramme(site, assets, folders));
   const files = readdirSync(outDir, { recursive: true, encoding: "utf8" }).filter((file) =>
     file.endsWith(".html"),
   );
@@ -48,7 +49,9 @@ test("every page, picture and pictogram is written", () => {
       "modules/mill/order",
       "modules/mill/dry-run",
       "modules/mill/practice",
+      "modules/mill/paper",
       "faults",
+      "poster",
       "search",
       "sums",
       "sums/formulas",
