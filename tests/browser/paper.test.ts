@@ -53,7 +53,7 @@ describe.each(papers)("on $name", ({ name, width, height }) => {
     await page.context().close();
   });
 
-  test("no label and no slip is split over pages", async () => {
+  test("no label is split over pages, and no piece to cut out may be", async () => {
     const { page } = await visitor.open(spring);
     await page.getByRole("radio", { name }).check();
     const labels = await page.locator(".label").count();
