@@ -5,7 +5,7 @@ import { paperLength } from "../../src/engine/quiz/paper.ts";
 import type { Quiz } from "../../src/engine/quiz/quiz.ts";
 import { withoutKey } from "../../src/engine/quiz/without-key.ts";
 import { askedCase } from "../../src/engine/quiz/worked.ts";
-import { t } from "../../src/engine/words.ts";
+import { numberWords, t } from "../../src/engine/words.ts";
 import { type Address, linkTo, linkToFile } from "../../src/model/address.ts";
 import type { Module } from "../../src/model/module.ts";
 import type { QuizData } from "../../src/model/page-data.ts";
@@ -90,7 +90,7 @@ function rules(quiz: Quiz, sitAgain: number): string {
   return t`${total} The pass mark is ${percent(pass)}.${must}${again}${last}`;
 }
 
-const percent = (fraction: number): string => `${Math.round(fraction * 1000) / 10} %`;
+const percent = (fraction: number): string => `${numberWords(Math.round(fraction * 1000) / 10)} %`;
 
 function form(items: QuizData["items"], module: Module, drawn: Drawn): Html {
   const seed = `${module.id}@${module.revision}`;

@@ -1,5 +1,5 @@
 /** The thread chart: every size that is known, by series. */
-import { t } from "../../src/engine/words.ts";
+import { inLanguage, t } from "../../src/engine/words.ts";
 import { deferrals } from "../../src/engine/workshop/grounds.ts";
 import { dimensionsOf, type ThreadDimensions } from "../../src/engine/workshop/threads/dimensions.ts";
 import { allSeries } from "../../src/engine/workshop/threads/series.ts";
@@ -140,7 +140,7 @@ function alignedCells(column: readonly (number | undefined)[]): string[] {
     (figure) => String(Number((figure ?? 0).toFixed(mostDecimals))).split(".")[1] ?? "",
   );
   const decimals = Math.max(...needed.map((digits) => digits.length));
-  return figures.map((figure) => figure?.toFixed(decimals) ?? "—");
+  return figures.map((figure) => (figure === undefined ? "—" : inLanguage(figure.toFixed(decimals))));
 }
 
 function chartRow({ designation }: ThreadSize, columns: readonly Column[], at: number): Html {

@@ -1,9 +1,9 @@
 /** How much is free in the order of a module's steps, in words. */
 
 import { type OrderCount, quickDownSetLimit } from "../../src/engine/procedure/count-orders.ts";
-import { t } from "../../src/engine/words.ts";
+import { language, t } from "../../src/engine/words.ts";
 import { line, lines } from "../components/lines.ts";
-import { type Html, html, join, nothing, raw } from "../html.ts";
+import { type Html, html, join, nothing } from "../html.ts";
 import { counted } from "../words.ts";
 
 export function orderFigures(figures: OrderCount): Html {
@@ -20,7 +20,7 @@ export function orderFigures(figures: OrderCount): Html {
 
 function rightOrders({ orders }: OrderCount): Html | string {
   if (orders === null) {
-    const most = quickDownSetLimit.toLocaleString("en");
+    const most = quickDownSetLimit.toLocaleString(language);
     return t`Too many to count: the work can stand half done in more than ${most} ways.`;
   }
   if (orders === 1n) return t`Only one: the written one.`;
@@ -33,8 +33,12 @@ const mostDigits = 45;
 /** All digits in threes, so that a line may end between two of them. */
 function exactly(value: bigint): Html | string {
   const digits = String(value).length;
-  if (digits > mostDigits) return t`A number of ${digits.toLocaleString("en")} digits`;
-  return join(value.toLocaleString("en").split(","), raw(",<wbr>"));
+  if (digits > mostDigits) return t`A number of ${digits.toLocaleString(language)} digits`;
+  const parts = new Intl.NumberFormat(language).formatToParts(value);
+  return join(
+    parts.map(({ type, value: text }) => (type === "group" ? html`${text}<wbr>` : text)),
+    "",
+  );
 }
 
 const sideBySide = (width: number): string =>

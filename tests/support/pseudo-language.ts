@@ -14,10 +14,19 @@ export function pseudoCatalogue(): Uint8Array {
   const file = po.parse(potOf(allMessages()));
   for (const entry of Object.values(file.translations).flatMap((each) => Object.values(each))) {
     const forms = [entry.msgid, ...(entry.msgid_plural === undefined ? [] : [entry.msgid_plural])];
-    if (entry.msgid !== "") entry.msgstr = forms.map((form) => `⟦${form}⟧`);
+    if (entry.msgid !== "") entry.msgstr = forms.map(bracketed);
   }
   return po.compile(file, { foldLength: 0 });
 }
+
+/** What is put into a message stays outside, so that it has to have brackets of its own. */
+const bracketed = (text: string): string =>
+  text
+    .split(/(\{\d+\})/)
+    .map((piece, at) =>
+      at % 2 === 1 || !/\p{L}/u.test(piece.replace(/<[^>]*>/g, "")) ? piece : `⟦${piece}⟧`,
+    )
+    .join("");
 
 /** Copies a content folder and lets it speak the pseudo-language. */
 export function copyInPseudo(content: string, to: string): void {

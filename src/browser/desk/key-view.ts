@@ -207,7 +207,7 @@ const listed = (rows: readonly Mentor[]): string =>
   t`The programme lists it as that of ${rows[0]!.name}, who may sign ${rows
     .map(
       ({ maySign, highestLevel, from, to }) =>
-        t`${maySign === "all" ? t`every module` : maySign.join(", ") || "nothing"} up to “${highestLevel}”, from ${from}${to === undefined ? "" : t` to ${to}`}`,
+        t`${maySign === "all" ? t`every module` : maySign.join(", ") || t`nothing`} up to “${highestLevel}”, from ${from}${to === undefined ? "" : t` to ${to}`}`,
     )
     .join("; and ")}.`;
 

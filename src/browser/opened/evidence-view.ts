@@ -85,7 +85,7 @@ export function verdictWords(verdict: Verdict): string {
     case "practice":
       return verdict.right ? t`right` : t`not right`;
     case "run":
-      return `${verdict.done ? "finished" : t`not finished`}, ${counted(verdict.stops, "critical stop")}`;
+      return `${verdict.done ? t`finished` : t`not finished`}, ${counted(verdict.stops, "critical stop")}`;
   }
 }
 

@@ -60,7 +60,7 @@ function otherProgramme({ programme }: CompetencyRecord, { rules }: Situation): 
 const inTheFuture = (at: string, { on }: Situation): RecordProblem =>
   problem(
     "not-yet-valid",
-    `This event is dated ${at}, after the end of ${on}, and is passed over until then. If the clock of the device was wrong, do it again with the clock put right.`,
+    t`This event is dated ${at}, after the end of ${on}, and is passed over until then. If the clock of the device was wrong, do it again with the clock put right.`,
   );
 
 function problemsById(assessed: Assessed, situation: Situation): ReadonlyMap<string, RecordProblem[]> {

@@ -1,4 +1,5 @@
 /** A mentor's statement as a Verifiable Credential 2.0 in the shape of Open Badges 3.0: signed, and read back. */
+import { t } from "../words.ts";
 import { firstDifference } from "./difference.ts";
 import { isObject, textAt } from "./fields.ts";
 import type { Json, JsonObject } from "./json.ts";
@@ -22,14 +23,14 @@ export type ReadCredential =
  * for fields that are not known here. O(size).
  */
 export function readCredential(json: Json, identifier: string): ReadCredential {
-  if (!isObject(json)) return refused("schema", "", "a credential", json);
+  if (!isObject(json)) return refused("schema", "", t`a credential`, json);
   const statement = statementIn(json, identifier);
   if (statement === undefined) {
     const found = textAt(json, "credentialSubject", "achievement", "id");
     return refused(
       "schema",
       "credentialSubject.achievement.id",
-      `an address that begins with ${identifier}`,
+      t`an address that begins with ${identifier}`,
       found,
     );
   }
@@ -53,7 +54,7 @@ function refused(
   expected: string,
   found: Json | undefined,
 ): ReadCredential {
-  const message = `Expected ${expected}; found ${quoted(found)}. Ask for the credential as it was signed, from a mentor of this programme.`;
+  const message = t`Expected ${expected}; found ${quoted(found)}. Ask for the credential as it was signed, from a mentor of this programme.`;
   return { ok: false, problem: { code, message, at } };
 }
 

@@ -63,7 +63,7 @@ function scoreFault(signed: SignedSignOff, hasQuiz: boolean, pass: number): Reco
   return [
     problem(
       "evidence",
-      `${called(signed)} bears ${found}; the module asks for ${Math.ceil(pass * 100)} %. Sit the quiz and have it signed again.`,
+      t`${called(signed)} bears ${found}; the module asks for ${Math.ceil(pass * 100)} %. Sit the quiz and have it signed again.`,
     ),
   ];
 }

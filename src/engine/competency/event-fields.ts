@@ -1,4 +1,5 @@
 /** Which fields an event of each kind has, and what each must be. */
+import { t } from "../words.ts";
 import { isDigest } from "./digest.ts";
 import type { EventKind } from "./event.ts";
 import { isList, isObject } from "./fields.ts";
@@ -25,23 +26,23 @@ const isText = (value: Value): value is string => typeof value === "string" && v
 const isNumber = (value: Value): boolean => typeof value === "number" && value >= 0;
 const isFlag = (value: Value): boolean => typeof value === "boolean";
 
-const text = field(`a text of at most ${longestText} letters`, isText);
+const text = field(t`a text of at most ${longestText} letters`, isText);
 const digest = field(
-  "a digest (uEi… of 46 letters)",
+  t`a digest (uEi… of 46 letters)`,
   (value) => typeof value === "string" && isDigest(value),
 );
 const texts = (most: number): Field =>
   field(
-    `a list of at most ${most} texts`,
+    t`a list of at most ${most} texts`,
     (value) => isList(value) && value.length <= most && value.every(isText),
   );
 const number = field(
-  "a whole number from 1",
+  t`a whole number from 1`,
   (value) => Number.isSafeInteger(value) && (value as number) >= 1,
 );
-const object = field("an object", isObject);
+const object = field(t`an object`, isObject);
 const instant = field(
-  "a time in UTC to the millisecond, like 2026-11-27T19:30:00.000Z",
+  t`a time in UTC to the millisecond, like 2026-11-27T19:30:00.000Z`,
   (value) => typeof value === "string" && isWrittenInstant(value),
 );
 
@@ -54,7 +55,7 @@ export function isWrittenInstant(text: string): boolean {
 const isAnswer = (pair: Json): pair is readonly [string, Json] =>
   isList(pair) && pair.length === 2 && isText(pair[0]);
 const answers = field(
-  `a list of at most ${mostAnswers} pairs of question and answer, each question once`,
+  t`a list of at most ${mostAnswers} pairs of question and answer, each question once`,
   (value) =>
     isList(value) &&
     value.length <= mostAnswers &&
@@ -73,7 +74,7 @@ function claim(fields: Readonly<Record<string, (value: Value) => boolean>>): (va
 
 const score = claim({ score: isNumber, max: isNumber, passed: isFlag });
 const scored = field(
-  "null, or an object with score, max and passed",
+  t`null, or an object with score, max and passed`,
   (value) => value === null || score(value),
 );
 
@@ -99,13 +100,13 @@ export const eventFields: { readonly [Kind in EventKind]: Readonly<Record<string
     graph: digest,
     practice: text,
     given: texts(2 * mostAnswers),
-    claimed: field("an object with right: true or false", claim({ right: isFlag })),
+    claimed: field(t`an object with right: true or false`, claim({ right: isFlag })),
   },
   run: {
     ...ofModule,
     graph: digest,
     tried: texts(mostTries),
-    claimed: field("an object with done and stops", claim({ done: isFlag, stops: isNumber })),
+    claimed: field(t`an object with done and stops`, claim({ done: isFlag, stops: isNumber })),
   },
   observation: credential,
   "sign-off": credential,

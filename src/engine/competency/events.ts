@@ -63,4 +63,4 @@ function fieldFault(json: JsonObject, kind: EventKind): RecordProblem | undefine
 }
 
 const schema = (words: string): RecordProblem =>
-  problem("schema", `${words} It does not count. Take the file again from the page that wrote it.`);
+  problem("schema", t`${words} It does not count. Take the file again from the page that wrote it.`);

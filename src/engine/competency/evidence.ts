@@ -83,7 +83,7 @@ const isClaimed = (claimed: Points | null, found: Points): boolean =>
     Math.abs(claimed.max - found.max) < 1e-6 &&
     claimed.passed === found.passed);
 
-const claimOf = ({ claimed }: QuizEvent): string => (claimed === null ? "nothing" : pointsOf(claimed));
+const claimOf = ({ claimed }: QuizEvent): string => (claimed === null ? t`nothing` : pointsOf(claimed));
 const pointsOf = ({ score, max, passed }: Points): string =>
   t`${rounded(score)} of ${rounded(max)} points, ${passed ? t`passed` : t`not passed`}`;
 const rounded = (points: number): number => Math.round(points * 100) / 100;
@@ -100,7 +100,7 @@ function rescorePractice(event: PracticeEvent, releases: Releases): Rescored {
   return { ok: true, verdict: { kind: "practice", practice, right } };
 }
 
-const inWords = (right: boolean): string => (right ? "right" : t`not right`);
+const inWords = (right: boolean): string => (right ? t`right` : t`not right`);
 
 function rescoreRun(event: RunEvent, releases: Releases): Rescored {
   const graph = releases.run(event);
@@ -119,7 +119,7 @@ function rescoreRun(event: RunEvent, releases: Releases): Rescored {
 }
 
 const runWords = ({ done, stops }: RunEvent["claimed"]): string =>
-  t`${done ? "finished" : t`not finished`} with ${stops} stops`;
+  t`${done ? t`finished` : t`not finished`} with ${stops} stops`;
 
 const fault = (words: string): Rescored => ({ ok: false, problem: problem("evidence", words) });
 

@@ -51,7 +51,7 @@ export async function unlockKey(json: Json, passphrase: string, cipher: Cipher):
   const secret = await cipher.unlock(file.locked, lockOf(file.head, passphrase, file)).catch(() => undefined);
   if (secret === undefined)
     return refused(
-      "The passphrase does not open this key file, or the file was changed. Try the passphrase again.",
+      t`The passphrase does not open this key file, or the file was changed. Try the passphrase again.`,
     );
   if (secret.length !== 32 || didKeyOf(publicKeyOf(secret)) !== file.key) return refused(notKeyFile);
   return { ok: true, key: file.key, secret };

@@ -1,5 +1,6 @@
 /** Signs and checks documents by Data Integrity 1.0 with the cryptosuite eddsa-jcs-2022 (W3C Recommendation, 15 May 2025). */
 
+import { t } from "../words.ts";
 import { canonicalText } from "./canonical.ts";
 import { credentialContexts } from "./contexts.ts";
 import { verificationMethodOf } from "./did-key.ts";
@@ -76,8 +77,7 @@ export function checkProof(
   if (primitives.verify(read.signature, message, read.publicKey)) return undefined;
   return {
     code: "signature",
-    message:
-      "The signature does not fit: something was changed after signing, or another key signed. Ask the mentor for the file as they signed it; a changed one can't be mended.",
+    message: t`The signature does not fit: something was changed after signing, or another key signed. Ask the mentor for the file as they signed it; a changed one can't be mended.`,
     at: "proof[0].proofValue",
   };
 }

@@ -1,4 +1,5 @@
 /** Reads the one proof of a signed document: everything about it but whether the signature fits. */
+import { t } from "../words.ts";
 import { publicKeyOfDid, verificationMethodOf } from "./did-key.ts";
 import { pathOf } from "./difference.ts";
 import { at, isList, isObject, textAt } from "./fields.ts";
@@ -72,19 +73,19 @@ const demands: readonly Demand[] = [
     code: "context",
     path: ["@context"],
     holds: ({ document, contexts }) => isSameList(at(document, "@context"), contexts),
-    expected: ({ contexts }) => `exactly ${quoted(contexts)}: any other could change what the words mean`,
+    expected: ({ contexts }) => t`exactly ${quoted(contexts)}: any other could change what the words mean`,
   },
   {
     code: "schema",
     path: ["proof"],
     holds: ({ document }) => isListOfOne(at(document, "proof")),
-    expected: () => "a list of one proof",
+    expected: () => t`a list of one proof`,
   },
   {
     code: "suite",
     path: ["proof", 0, "previousProof"],
     holds: ({ document }) => at(document, "proof", 0, "previousProof") === undefined,
-    expected: () => "a proof that stands by itself",
+    expected: () => t`a proof that stands by itself`,
   },
   fixed("type", "DataIntegrityProof"),
   fixed("cryptosuite", "eddsa-jcs-2022"),
@@ -93,38 +94,38 @@ const demands: readonly Demand[] = [
     code: "schema",
     path: ["proof", 0],
     holds: ({ document }) => Object.keys(proofOf(document)).every((name) => fieldsOfProof.has(name)),
-    expected: () => `no fields but ${[...fieldsOfProof].join(", ")}`,
+    expected: () => t`no fields but ${[...fieldsOfProof].join(", ")}`,
   },
   {
     code: "context",
     path: ["proof", 0, "@context"],
     holds: ({ document, contexts }) => isSameList(at(document, "proof", 0, "@context"), contexts),
-    expected: ({ contexts }) => `the contexts of the document, ${quoted(contexts)}`,
+    expected: ({ contexts }) => t`the contexts of the document, ${quoted(contexts)}`,
   },
   {
     code: "schema",
     path: ["proof", 0, "created"],
     holds: ({ document }) => readInstant(textAt(document, "proof", 0, "created") ?? "") !== undefined,
-    expected: () => "a time with its zone, such as 2026-11-27T19:30:00Z",
+    expected: () => t`a time with its zone, such as 2026-11-27T19:30:00Z`,
   },
   {
     code: "key-mismatch",
     path: ["issuer"],
     holds: ({ publicKey }) => publicKey !== undefined,
-    expected: () => "an Ed25519 key as did:key:z6Mk…",
+    expected: () => t`an Ed25519 key as did:key:z6Mk…`,
   },
   {
     code: "key-mismatch",
     path: ["proof", 0, "verificationMethod"],
     holds: ({ document, issuer }) =>
       textAt(document, "proof", 0, "verificationMethod") === verificationMethodOf(issuer),
-    expected: ({ issuer }) => `the key of the issuer, ${verificationMethodOf(issuer)}`,
+    expected: ({ issuer }) => t`the key of the issuer, ${verificationMethodOf(issuer)}`,
   },
   {
     code: "signature",
     path: ["proof", 0, "proofValue"],
     holds: ({ signature }) => signature !== undefined,
-    expected: () => "z and 64 bytes in base58",
+    expected: () => t`z and 64 bytes in base58`,
   },
 ];
 
@@ -133,7 +134,7 @@ function fixed(name: string, value: string): Demand {
     code: "suite",
     path: ["proof", 0, name],
     holds: ({ document }) => at(document, "proof", 0, name) === value,
-    expected: () => `"${value}", the only one that is read here`,
+    expected: () => t`"${value}", the only one that is read here`,
   };
 }
 
@@ -162,7 +163,7 @@ function signatureOf(document: JsonObject): Uint8Array | undefined {
 function problemOf({ code, path, expected }: Demand, parts: Parts): RecordProblem {
   return {
     code,
-    message: `Expected ${expected(parts)}; found ${quoted(at(parts.document, ...path))}. Ask whoever signed it for the file as they signed it.`,
+    message: t`Expected ${expected(parts)}; found ${quoted(at(parts.document, ...path))}. Ask whoever signed it for the file as they signed it.`,
     at: pathOf(path),
   };
 }

@@ -72,7 +72,7 @@ const twice = t`This event stands in the file twice; expected each once. It coun
 const unsigned = (owner: string): RecordProblem =>
   problem(
     "owner-signature",
-    `The signature of the file is not that of its owner (${owner}) over what it now holds: it was changed after it was saved, or by someone else. Take the file again from the trainee, as their own page saves it.`,
+    t`The signature of the file is not that of its owner (${owner}) over what it now holds: it was changed after it was saved, or by someone else. Take the file again from the trainee, as their own page saves it.`,
   );
 
 function isSignedByOwner(file: RecordFile, { sha256, verify }: Primitives): boolean {

@@ -64,19 +64,19 @@ const someIds = t`ids with a comma and a space between them`;
 const ofAll: readonly Demand<Statement>[] = [
   demand(
     "id",
-    "urn:uuid: and a UUID in small letters",
+    t`urn:uuid: and a UUID in small letters`,
     ({ id }) => id,
     (id) => uuid.test(id),
   ),
   demand("issuer.id", aKey, ({ issuer }) => issuer, isKey),
-  demand("issuer.name", "the mentor's name", ({ issuerName }) => issuerName, isNamed),
+  demand("issuer.name", t`the mentor's name`, ({ issuerName }) => issuerName, isNamed),
   demand("credentialSubject.id", aKey, ({ subject }) => subject, isKey),
-  demand("credentialSubject.identifier", "the trainee's name", ({ subjectName }) => subjectName, isNamed),
+  demand("credentialSubject.identifier", t`the trainee's name`, ({ subjectName }) => subjectName, isNamed),
   demand("validFrom", aTime, ({ validFrom }) => validFrom, isTime),
-  demand("validUntil", `${aTime}, after validFrom`, ({ validUntil }) => validUntil, isAfterStart),
+  demand("validUntil", t`${aTime}, after validFrom`, ({ validUntil }) => validUntil, isAfterStart),
   demand(
     "credentialStatus.statusListIndex",
-    `a place on the list of withdrawals, 0 to ${listLength - 1}`,
+    t`a place on the list of withdrawals, 0 to ${listLength - 1}`,
     ({ statusIndex }) => statusIndex,
     isPlace,
     "status-list",
@@ -84,21 +84,21 @@ const ofAll: readonly Demand<Statement>[] = [
 ];
 
 const ofRelease: readonly Demand<SignOff | Observation>[] = [
-  demand("credentialSubject.achievement.name", "the title of the module", ({ title }) => title, isNamed),
-  demand("evidence", `${aDigest}, of the module's content`, ({ content }) => content, isDigest),
+  demand("credentialSubject.achievement.name", t`the title of the module`, ({ title }) => title, isNamed),
+  demand("evidence", t`${aDigest}, of the module's content`, ({ content }) => content, isDigest),
 ];
 
 const ofSignOff: readonly Demand<SignOff>[] = [
   demand(
     "credentialSubject.result",
-    `a level, one of ${levels.join(", ")}`,
+    t`a level, one of ${levels.join(", ")}`,
     ({ level }) => level,
     (level) => levels.includes(level),
   ),
-  demand("credentialSubject.result", "a score from 0 to 100, in percent", ({ score }) => score, isFraction),
+  demand("credentialSubject.result", t`a score from 0 to 100, in percent`, ({ score }) => score, isFraction),
   demand(
     "evidence",
-    `${aDigest}, and a name, for each event`,
+    t`${aDigest}, and a name, for each event`,
     ({ evidence }) => evidence.flatMap(({ name, digest }) => [name, digest]),
     (_, { evidence }) => evidence.every(({ name, digest }) => isNamed(name) && isDigest(digest)),
   ),
@@ -107,10 +107,10 @@ const ofSignOff: readonly Demand<SignOff>[] = [
 const ofObservation: readonly Demand<Observation>[] = [
   demand(
     "credentialSubject.result",
-    `an outcome, one of ${outcomes.join(", ")}`,
+    t`an outcome, one of ${outcomes.join(", ")}`,
     ({ outcome }) => outcome,
     (outcome) => outcomes.includes(outcome),
   ),
-  demand("evidence", `phases: ${someIds}`, ({ phases }) => phases, areIds),
-  demand("evidence", `steps: ${someIds}`, ({ ticked }) => ticked, areIds),
+  demand("evidence", t`phases: ${someIds}`, ({ phases }) => phases, areIds),
+  demand("evidence", t`steps: ${someIds}`, ({ ticked }) => ticked, areIds),
 ];

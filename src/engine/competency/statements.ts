@@ -1,4 +1,5 @@
 /** The mentors' statements of a record, read and their signatures checked; whether they count is not judged yet. */
+import { t } from "../words.ts";
 import { dayOf } from "./calendar.ts";
 import { readCredential } from "./credential.ts";
 import { digestOf } from "./digest.ts";
@@ -68,7 +69,7 @@ const noTime = ({ validFrom, validUntil }: Statement): ReadStatement => ({
   ok: false,
   problem: problem(
     "schema",
-    `It holds from "${validFrom}"${validUntil === undefined ? "" : ` until "${validUntil}"`}; expected times with a zone, of days that there are. Ask the mentor to sign again.`,
+    t`It holds from "${validFrom}"${validUntil === undefined ? "" : t` until "${validUntil}"`}; expected times with a zone, of days that there are. Ask the mentor to sign again.`,
   ),
 });
 
@@ -76,7 +77,7 @@ const reversed = ({ validFrom, validUntil }: Statement): ReadStatement => ({
   ok: false,
   problem: problem(
     "schema",
-    `It ends (${validUntil}) before it begins (${validFrom}). Ask the mentor to sign again.`,
+    t`It ends (${validUntil!}) before it begins (${validFrom}). Ask the mentor to sign again.`,
   ),
 });
 
@@ -102,7 +103,7 @@ function readStatementOf(event: CredentialEvent, naming: Naming, primitives: Pri
     ok: false,
     problem: problem(
       "schema",
-      `The event says ${event.kind}, and what was signed is ${read.signed.statement.kind}; expected the same. It does not count. Import the mentor's file again.`,
+      t`The event says ${event.kind}, and what was signed is ${read.signed.statement.kind}; expected the same. It does not count. Import the mentor's file again.`,
     ),
   };
 }

@@ -1,4 +1,5 @@
 /** A mentor's withdrawals as a signed list of bits: Bitstring Status List 1.0 (W3C Recommendation, 15 May 2025). */
+import { t } from "../words.ts";
 import { statusListContexts } from "./contexts.ts";
 import { firstDifference } from "./difference.ts";
 import { isObject, textAt } from "./fields.ts";
@@ -84,24 +85,24 @@ export async function readStatusList(
   json: Json,
   { primitives, gunzip }: { readonly primitives: Primitives; readonly gunzip: Gunzip },
 ): Promise<ReadStatusList> {
-  if (!isObject(json)) return refused(`expected a list of withdrawals; found ${quoted(json)}`);
+  if (!isObject(json)) return refused(t`expected a list of withdrawals; found ${quoted(json)}`);
   const listed = listedIn(json);
   const difference = firstDifference(documentOf(listed), json, () => false);
   if (difference !== undefined)
     return refused(
-      `expected ${quoted(difference.expected)}; found ${quoted(difference.found)}`,
+      t`expected ${quoted(difference.expected)}; found ${quoted(difference.found)}`,
       difference.path,
     );
   const from = readInstant(listed.validFrom);
   const until = readInstant(listed.validUntil);
   if (from === undefined || until === undefined || until <= from)
-    return refused("expected two times with their zone, the second after the first", "validUntil");
+    return refused(t`expected two times with their zone, the second after the first`, "validUntil");
   const fault = checkProof(json, primitives, statusListContexts);
   if (fault !== undefined) return refused(fault.message, fault.at);
   const bits = await unpacked(listed.encodedList, gunzip);
   if (bits?.length !== listLength / 8)
     return refused(
-      `expected u and ${listLength} bits, packed by gzip, in base64url`,
+      t`expected u and ${listLength} bits, packed by gzip, in base64url`,
       "credentialSubject.encodedList",
     );
   return { ok: true, list: { ...listed, bits, isSet: (place) => isBitSet(bits, place) } };
@@ -129,7 +130,7 @@ const refused = (words: string, at?: string): ReadStatusList => ({
   ok: false,
   problem: {
     code: "status-list",
-    message: `The list of withdrawals can't be used: ${words}. Take it again from the programme's site.`,
+    message: t`The list of withdrawals can't be used: ${words}. Take it again from the programme's site.`,
     at,
   },
 });

@@ -80,7 +80,7 @@ function listedProblems(signed: SignedSignOff, known: Known): RecordProblem[] {
     return [
       problem(
         "evidence",
-        `${called(signed)} rests on "${name}" (${digest}), ${why}. Bring the trainee's other files together with this one; if it is lost, have it done and signed again.`,
+        t`${called(signed)} rests on "${name}" (${digest}), ${why}. Bring the trainee's other files together with this one; if it is lost, have it done and signed again.`,
       ),
     ];
   });

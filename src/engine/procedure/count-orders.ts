@@ -1,4 +1,4 @@
-import { t } from "../words.ts";
+import { language, t } from "../words.ts";
 import { factorial, multinomial, ratio } from "./big-numbers.ts";
 import { widthOf } from "./chains.ts";
 import { type Counted, countByDownSets } from "./count-down-sets.ts";
@@ -42,7 +42,7 @@ export function countOrders(graph: Graph, limit = downSetLimit): OrderCount {
 }
 
 function tooMany(limit: number): string {
-  const most = limit.toLocaleString("en");
+  const most = limit.toLocaleString(language);
   return t`there are more than ${most} sets of steps that can be done first (down-sets), too many to count the orders`;
 }
 

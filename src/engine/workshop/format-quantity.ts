@@ -1,3 +1,4 @@
+import { inLanguage } from "../words.ts";
 import type { Quantity } from "./quantity.ts";
 
 /** Units that stand against the number (NIST SP 811, 7.2: those of plane angle written as a raised sign). */
@@ -17,7 +18,7 @@ export function formatQuantity({ amount, unit }: Pick<Quantity, "amount" | "unit
 export function formatNumber(amount: number, figures = 4): string {
   const whole = Math.abs(amount) >= 10 ** figures && Math.abs(amount) < 1e15;
   const rounded = whole ? Math.round(amount) : Number(amount.toPrecision(figures));
-  return String(rounded === 0 ? 0 : rounded)
+  return inLanguage(String(rounded === 0 ? 0 : rounded))
     .replace("-", "−")
     .replace("e−", "e-")
     .replace("e+", "e");

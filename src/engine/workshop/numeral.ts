@@ -43,7 +43,7 @@ export function readNumeral(text: string): Result<Numeral, NumeralCode> {
   const plain = spellFractions(text).trim();
   const sign = /^[+\-−]\s*/.exec(plain)?.[0] ?? "";
   const unsigned = plain.slice(sign.length);
-  if (unsigned === "") return bad("empty", text.trim() === "" ? "nothing" : text.trim(), aNumber);
+  if (unsigned === "") return bad("empty", text.trim() === "" ? t`nothing` : text.trim(), aNumber);
   if (/(?![0-9])\p{Nd}/u.test(unsigned)) return bad("digits", text, t`the digits 0 to 9`);
   for (const { pattern, read } of forms) {
     const match = pattern.exec(unsigned);

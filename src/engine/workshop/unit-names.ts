@@ -1,5 +1,6 @@
 /** Which unit a text names. */
 
+import { t } from "../words.ts";
 import { editDistance } from "./edit-distance.ts";
 import { dimensions, type Unit, unitsOf } from "./units.ts";
 
@@ -42,9 +43,9 @@ export function nearestUnit(text: string): Unit | undefined {
 
 /** Names of two measures too far apart to guess between. */
 const twoMeasures: readonly { readonly names: readonly string[]; readonly write: string }[] = [
-  { names: ["gal", "gals", "gallon", "gallons"], write: "US gal or imp gal, which are 20 % apart" },
-  { names: ["qt", "qts", "quart", "quarts"], write: "US qt or imp qt, which are 20 % apart" },
-  { names: ["pt", "pts", "pint", "pints"], write: "US pt or imp pt, which are 20 % apart" },
+  { names: ["gal", "gals", "gallon", "gallons"], write: t`US gal or imp gal, which are 20 % apart` },
+  { names: ["qt", "qts", "quart", "quarts"], write: t`US qt or imp qt, which are 20 % apart` },
+  { names: ["pt", "pts", "pint", "pints"], write: t`US pt or imp pt, which are 20 % apart` },
 ];
 
 /** For a name that means two measures: what to write instead. */

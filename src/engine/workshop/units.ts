@@ -7,6 +7,7 @@
  *
  * Base units are those of the SI, except degree Celsius and degree of arc, which keep everyday figures exact.
  */
+import { t } from "../words.ts";
 
 export type Dimension =
   | "number"
@@ -199,10 +200,25 @@ export function unitsOf(dimension: Dimension): readonly Unit[] {
   }));
 }
 
+const articled: Readonly<Record<Dimension, string>> = {
+  number: t`a number`,
+  length: t`a length`,
+  area: t`an area`,
+  volume: t`a volume`,
+  mass: t`a mass`,
+  force: t`a force`,
+  torque: t`a torque`,
+  pressure: t`a pressure`,
+  temperature: t`a temperature`,
+  time: t`a time`,
+  angle: t`an angle`,
+  rotation: t`a rotation`,
+  flow: t`a flow`,
+  concentration: t`a concentration`,
+};
+
 /** "a torque", "an area". */
-export function withArticle(dimension: Dimension): string {
-  return `${/^[aeiou]/.test(dimension) ? "an" : "a"} ${dimension}`;
-}
+export const withArticle = (dimension: Dimension): string => articled[dimension];
 
 export const dimensions = Object.keys(baseUnits) as readonly Dimension[];
 

@@ -17,7 +17,7 @@ export const issuer: Check = (signed, { mentors, on }) => {
 const unlisted = (signed: SignedStatement): RecordProblem =>
   problem(
     "issuer-unlisted",
-    `${called(signed)} bears a key that is no mentor's of this programme: ${signed.statement.issuer}. Expected one that programme.yaml lists under mentors. Ask the programme whether this person is a mentor, and with which key.`,
+    t`${called(signed)} bears a key that is no mentor's of this programme: ${signed.statement.issuer}. Expected one that programme.yaml lists under mentors. Ask the programme whether this person is a mentor, and with which key.`,
   );
 
 /** A stolen key can date backwards: from the day on only what is listed counts, whatever date it bears. */
@@ -26,7 +26,7 @@ function compromised(signed: SignedStatement, rows: readonly Mentor[], on: strin
   if (row === undefined || rows.some(({ keep }) => keep.includes(signed.digest))) return undefined;
   return problem(
     "issuer-compromised",
-    `${called(signed)} bears a key that is in other hands since ${row.compromised}; only what the programme lists under keep still counts, and ${signed.digest} is not there. Ask the mentor whether they signed it; then the programme adds it to keep, or they sign again with their new key.`,
+    t`${called(signed)} bears a key that is in other hands since ${row.compromised!}; only what the programme lists under keep still counts, and ${signed.digest} is not there. Ask the mentor whether they signed it; then the programme adds it to keep, or they sign again with their new key.`,
   );
 }
 
@@ -35,7 +35,7 @@ function notAllowed(signed: SignedStatement, rows: readonly Mentor[]): RecordPro
   if (reasons.includes(undefined)) return undefined;
   return problem(
     "not-allowed",
-    `${called(signed)} does not count: ${reasons[0]}. Ask a mentor who may sign it to look and sign.`,
+    t`${called(signed)} does not count: ${reasons[0]!}. Ask a mentor who may sign it to look and sign.`,
   );
 }
 
@@ -45,7 +45,7 @@ function reasonAgainst({ statement, day }: SignedStatement, row: Mentor): string
     return t`${name} is a mentor from ${from}${to === undefined ? "" : t` to ${to}`}, not on ${day}`;
   if (statement.kind === "new-key") return undefined;
   if (maySign !== "all" && !maySign.includes(statement.module))
-    return t`${name} may sign ${maySign.join(", ") || "nothing"}, not ${statement.module}`;
+    return t`${name} may sign ${maySign.join(", ") || t`nothing`}, not ${statement.module}`;
   if (statement.kind === "sign-off" && rank(statement.level) > rank(highestLevel))
     return t`${name} may sign up to "${highestLevel}", not "${statement.level}"`;
   return undefined;

@@ -1,3 +1,4 @@
+import { t } from "../../words.ts";
 import { problem } from "../problem.ts";
 import type { Check } from "./check.ts";
 import { called } from "./words.ts";
@@ -9,12 +10,12 @@ export const knownRevision: Check = (signed, { releases }) => {
   if (!releases.cards.has(statement.module))
     return problem(
       "revision",
-      `${called(signed)} names a module that the programme does not have. Ask the programme whether it was renamed or given up.`,
+      t`${called(signed)} names a module that the programme does not have. Ask the programme whether it was renamed or given up.`,
     );
   if (releases.accepts(statement, statement.content)) return undefined;
   return problem(
     "revision",
-    `${called(signed)} was made on a text (${statement.content}) that the programme does not list for revision ${statement.revision} of the module. Expected one of its revisions.yaml. If the text was a released one, record it (record release); otherwise have it watched and signed on the text as it is now.`,
+    t`${called(signed)} was made on a text (${statement.content}) that the programme does not list for revision ${statement.revision} of the module. Expected one of its revisions.yaml. If the text was a released one, record it (record release); otherwise have it watched and signed on the text as it is now.`,
   );
 };
 
@@ -27,7 +28,7 @@ export const presentRevision: Check = (signed, { releases }) => {
   if (card.rules.newRevision === "holds" || !releases.accepts(statement, statement.content)) return undefined;
   return problem(
     "revision",
-    `${called(signed)} is on an earlier revision; the module is now at revision ${card.revision}, which asks for a new sign-off. Go through what has changed, be watched, and have it signed.`,
+    t`${called(signed)} is on an earlier revision; the module is now at revision ${card.revision}, which asks for a new sign-off. Go through what has changed, be watched, and have it signed.`,
   );
 };
 
@@ -38,6 +39,6 @@ export const revisionWithdrawn: Check = (signed, { releases, on }) => {
   if (withdrawn === undefined || withdrawn.from > on) return undefined;
   return problem(
     "withdrawn",
-    `${called(signed)} no longer counts: the programme has withdrawn this revision from ${withdrawn.from} on (${withdrawn.because}). Stop work on this module and ask the programme what to do.`,
+    t`${called(signed)} no longer counts: the programme has withdrawn this revision from ${withdrawn.from} on (${withdrawn.because}). Stop work on this module and ask the programme what to do.`,
   );
 };

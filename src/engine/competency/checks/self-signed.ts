@@ -1,3 +1,4 @@
+import { t } from "../../words.ts";
 import { problem } from "../problem.ts";
 import type { Check } from "./check.ts";
 import { called } from "./words.ts";
@@ -17,6 +18,6 @@ export const selfSigned: Check = (signed, { mentors }, keys) => {
   if (!about.some((key) => own.has(key))) return undefined;
   return problem(
     "self-signed",
-    `${called(signed)} was signed by the person whom it is about; expected another mentor. Ask one to look and sign.`,
+    t`${called(signed)} was signed by the person whom it is about; expected another mentor. Ask one to look and sign.`,
   );
 };

@@ -1,3 +1,4 @@
+import { t } from "../../words.ts";
 import { problem } from "../problem.ts";
 import type { Check } from "./check.ts";
 import { called } from "./words.ts";
@@ -8,5 +9,5 @@ export const subject: Check = (signed, _situation, keys) =>
     ? undefined
     : problem(
         "subject-mismatch",
-        `${called(signed)} is about the key ${signed.statement.subject}, which is not that of this record's owner nor one that a mentor has signed over to it. It counts for nobody here. If the key is an old one of theirs, ask a mentor to sign "old key → new key".`,
+        t`${called(signed)} is about the key ${signed.statement.subject}, which is not that of this record's owner nor one that a mentor has signed over to it. It counts for nobody here. If the key is an old one of theirs, ask a mentor to sign "old key → new key".`,
       );

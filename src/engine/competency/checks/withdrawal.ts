@@ -15,7 +15,7 @@ export const withdrawn: Check = (signed, situation) =>
   listsOf(situation, signed).some((list) => list.isSet(signed.statement.statusIndex))
     ? problem(
         "withdrawn",
-        `${called(signed)} was withdrawn: the mentor's list of withdrawals names it. It no longer counts; ask the mentor why, and what to do.`,
+        t`${called(signed)} was withdrawn: the mentor's list of withdrawals names it. It no longer counts; ask the mentor why, and what to do.`,
       )
     : undefined;
 
@@ -24,7 +24,7 @@ export const statusList: Check = (signed, situation) => {
   if (!situation.mentors.has(signed.statement.issuer)) return undefined;
   const lists = listsOf(situation, signed);
   if (lists.some((list) => isInDate(list, situation))) return undefined;
-  return problem("status-list", `${called(signed)} can't be confirmed: ${whyNot(lists.at(-1))}`);
+  return problem("status-list", t`${called(signed)} can't be confirmed: ${whyNot(lists.at(-1))}`);
 };
 
 function isInDate({ validUntil }: StatusList, { listsEnd }: Situation): boolean {

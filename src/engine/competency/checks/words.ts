@@ -2,7 +2,7 @@
 import { t } from "../../words.ts";
 import type { SignedStatement } from "../statements.ts";
 
-const kinds = { "sign-off": "sign-off", observation: "observation", "new-key": t`statement of a new key` };
+const kinds = { "sign-off": t`sign-off`, observation: t`observation`, "new-key": t`statement of a new key` };
 
 /** "The sign-off of Jo on spring-motor (revision 3) by A. Mentor, 2026-11-27". */
 export function called({ statement, day }: SignedStatement): string {

@@ -16,7 +16,7 @@ export const assemblyWork: Rule = {
 };
 
 const workFirst = (whole: Touch, content: Touch, { the, isPlural }: Relations): string => {
-  const [come, go] = isPlural(content.target) ? ["come", "go"] : ["comes", "goes"];
+  const [come, go] = isPlural(content.target) ? [t`come`, t`go`] : [t`comes`, t`goes`];
   const moved = content.kind === "remove" ? t`${come} out of it` : t`${go} back into it`;
   return t`${the(whole.target)} is worked on before ${the(content.target)} ${moved}`;
 };

@@ -19,7 +19,7 @@ export const isInside = (content: Touch, whole: Touch, relations: Relations): bo
   content.lies.has(whole.target) && !relations.holds(content.target, whole.target);
 
 const assemblyFirst = (whole: Touch, content: Touch, { the, isPlural }: Relations): string => {
-  const lie = isPlural(content.target) ? "lie" : "lies";
+  const lie = isPlural(content.target) ? t`lie` : t`lies`;
   return whole.kind === "remove"
     ? t`${the(content.target)} ${lie} in ${the(whole.target)}, which comes out first`
     : t`${the(content.target)} ${lie} in ${the(whole.target)}, which goes back first`;

@@ -1,6 +1,7 @@
 import { t } from "../../words.ts";
 import { parseQuantity, type QuantityCode } from "../quantity.ts";
 import { bad, good, type Result } from "../result.ts";
+import { withArticle } from "../units.ts";
 
 /** A room as people write it: `30 m³`, `4 m x 3 m x 2.4 m`, `12 x 10 x 8 ft` (the last unit counts for all). In m³. */
 export function parseRoom(text: string): Result<number, QuantityCode | "room"> {
@@ -20,5 +21,7 @@ export function parseRoom(text: string): Result<number, QuantityCode | "room"> {
 function sized(text: string, dimension: "length" | "volume"): Result<number, QuantityCode | "room"> {
   const read = parseQuantity(text, dimension);
   if (!read.ok) return read;
-  return read.value.base > 0 ? good(read.value.base) : bad("room", text, t`a ${dimension} above 0`);
+  return read.value.base > 0
+    ? good(read.value.base)
+    : bad("room", text, t`${withArticle(dimension)} above 0`);
 }

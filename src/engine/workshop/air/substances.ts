@@ -101,5 +101,5 @@ export function substanceNamed(text: string): Result<Substance, "unknown-substan
   }
   const names = rows.flatMap(({ id, aliases }) => [id, ...aliases]);
   const known = t`one of ${substanceIds().join(", ")}, or a substance of your own with the figures of its safety data sheet`;
-  return bad("unknown-substance", text || "nothing", known, nearestName(names, wanted));
+  return bad("unknown-substance", text || t`nothing`, known, nearestName(names, wanted));
 }

@@ -90,5 +90,5 @@ export function materialNamed(text: string): Result<Material, "unknown-material"
   if (found) return good(found);
   const names = [...all.map((one) => one.id), ...aliases.keys()];
   const known = t`one of ${all.map((one) => one.id).join(", ")}`;
-  return bad("unknown-material", text || "nothing", known, nearestName(names, wanted));
+  return bad("unknown-material", text || t`nothing`, known, nearestName(names, wanted));
 }

@@ -110,5 +110,5 @@ function tidy(text: string): string {
 function unknown(text: string): Result<never, "unknown-class"> {
   const names = strengthNames();
   const known = t`one of ${names.join(", ")} or brass; an unmarked screw has none, and no figure holds for it`;
-  return bad("unknown-class", text || "nothing", known, nearestName(names, tidy(text).slice(0, 20)));
+  return bad("unknown-class", text || t`nothing`, known, nearestName(names, tidy(text).slice(0, 20)));
 }
