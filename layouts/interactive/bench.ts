@@ -1,4 +1,5 @@
 /** The bench view: what to know before work, then the steps, which the script shows one at a time. */
+import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
 import type { BenchData, BenchWait } from "../../src/model/page-data.ts";
 import type { ModuleView } from "../../src/model/site.ts";
@@ -23,14 +24,14 @@ export function benchPage(view: ModuleView, book: Book): string {
   const numbers = new Map(view.steps.map(({ step, number }) => [step.id, number]));
   return frame({
     address: from,
-    title: `At the bench: ${module.title}`,
+    title: t`At the bench: ${module.title}`,
     programme: book.site.programme,
     assets: book.assets,
     scripts: ["bench"],
-    description: `“${module.title}”, one step at a time.`,
+    description: t`“${module.title}”, one step at a time.`,
     data,
     main: html`<div class="sheet task bench">
-${taskHead(module, from, "At the bench")}
+${taskHead(module, from, t`At the bench`)}
 <div class="bench-before" id="s_before">
 <p class="needs-script">One step at a time needs JavaScript, which is off or has not come. All steps stand here one below the other.</p>
 ${safety(view, book, from)}${beforeWork(view, book, from)}${supplies(view, book, from)}</div>

@@ -11,18 +11,18 @@ import { recordTitle } from "./record.ts";
 import { sumsTitle } from "./sums.ts";
 
 const kindNames: SearchPageData["kinds"] = {
-  module: "module",
+  module: t`module`,
   order: t`order of steps`,
   bench: t`bench view`,
   paper: t`sheets on paper`,
-  practice: "practice",
+  practice: t`practice`,
   "dry-run": t`dry run`,
-  quiz: "quiz",
+  quiz: t`quiz`,
   "quiz-key": t`key to a quiz`,
-  tool: "tool",
-  substance: "substance",
-  hazard: "hazard",
-  plain: "page",
+  tool: t`tool`,
+  substance: t`substance`,
+  hazard: t`hazard`,
+  plain: t`page`,
 };
 
 const from: Address = { kind: "plain", id: "search" };

@@ -14,8 +14,14 @@ const entry = await compiled().catch(() => undefined);
 if (entry === undefined) {
   const { register } = await import("tsx/esm/api");
   register();
-  await import("./main.ts");
-} else await import(pathToFileURL(entry).href);
+  await start("./main.ts");
+} else await start(pathToFileURL(entry).href);
+
+/** A programme in another language than English has the program compiled for that, which goes on. */
+async function start(program) {
+  const { elsewhere } = await import(program);
+  if (elsewhere !== undefined) await import(elsewhere);
+}
 
 /** The compiled entry. Rejects where it can't be made or kept. */
 async function compiled() {

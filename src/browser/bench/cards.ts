@@ -1,3 +1,5 @@
+import { t } from "../../engine/words.ts";
+
 /** The cards of the bench view: what to know before, one for each step, what comes after. */
 
 export interface Card {
@@ -21,9 +23,9 @@ export function cardsOf(page: HTMLElement): Card[] {
     elements: [main],
   });
   return [
-    plain(page.querySelector<HTMLElement>(".bench-before")!, "Before work"),
+    plain(page.querySelector<HTMLElement>(".bench-before")!, t`Before work`),
     ...stepCards([...page.querySelector(".bench-steps")!.children] as HTMLElement[]),
-    plain(page.querySelector<HTMLElement>(".bench-after")!, "When the work is done"),
+    plain(page.querySelector<HTMLElement>(".bench-after")!, t`When the work is done`),
   ];
 }
 
