@@ -3,13 +3,19 @@ import { accessSync, constants, existsSync } from "node:fs";
 import { delimiter, join } from "node:path";
 import { runCommand } from "./run-command.ts";
 
-const names = ["chromium", "chromium-browser", "google-chrome"];
+/**
+ * Debian's packages, the best first. The shell is Chromium without the windows around the page: a new context takes a fourth of
+ * the time.
+ */
+const packages = ["chromium-headless-shell", "chromium"];
+
+const names = [...packages, "chromium-browser", "google-chrome"];
 
 /** Its path, from CHROMIUM_PATH or the usual places; undefined where there is none. */
 export function findChromium(env: NodeJS.ProcessEnv = process.env): string | undefined {
   if (env.CHROMIUM_PATH) return runnable(env.CHROMIUM_PATH) ? env.CHROMIUM_PATH : undefined;
   const folders = ["/usr/bin", ...(env.PATH ?? "").split(delimiter)];
-  return folders.flatMap((folder) => names.map((name) => join(folder, name))).find(runnable);
+  return names.flatMap((name) => folders.map((folder) => join(folder, name))).find(runnable);
 }
 
 function runnable(path: string): boolean {
@@ -38,10 +44,20 @@ export async function needChromium(tell: (line: string) => void): Promise<string
   );
 }
 
+/** The first of the packages that this Debian has. */
 async function install(): Promise<void> {
-  const env = { DEBIAN_FRONTEND: "noninteractive" };
-  for (const args of [["update"], ["install", "-y", "--no-install-recommends", "chromium"]]) {
-    const { code, stdout, stderr } = await runCommand("apt-get", args, { env, timeout: 240_000 });
-    if (code !== 0) throw new Error(`apt-get ${args.join(" ")} failed:\n${stdout}${stderr}`);
+  const refusals = [await aptGet("update")];
+  for (const name of packages) {
+    const refusal = await aptGet("install", "-y", "--no-install-recommends", name);
+    if (refusal === undefined) return;
+    refusals.push(refusal);
   }
+  throw new Error(refusals.filter(Boolean).join("\n"));
+}
+
+/** Undefined where it went well, otherwise what it said. */
+async function aptGet(...args: string[]): Promise<string | undefined> {
+  const env = { DEBIAN_FRONTEND: "noninteractive" };
+  const { code, stdout, stderr } = await runCommand("apt-get", args, { env, timeout: 240_000 });
+  return code === 0 ? undefined : `apt-get ${args.join(" ")} failed:\n${stdout}${stderr}`;
 }
