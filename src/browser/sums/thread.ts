@@ -1,11 +1,12 @@
 /** A thread by its name: what it measures. */
+
 import { t } from "../../engine/words.ts";
 import { threadIn } from "../../engine/workshop/asked/thread.ts";
 import type { Designation } from "../../engine/workshop/designation.ts";
 import { formatNumber } from "../../engine/workshop/format-quantity.ts";
 import { dimensionsOf, type ThreadDimensions } from "../../engine/workshop/threads/dimensions.ts";
 import { seriesNamed } from "../../engine/workshop/threads/series.ts";
-import { mmPerInch } from "../../engine/workshop/threads/size.ts";
+import { mmPerInch, seriesWords } from "../../engine/workshop/threads/size.ts";
 import { twinsOf, twinWords } from "../../engine/workshop/threads/twins.ts";
 import { area, inBoth, length, type UnitSystem } from "./amounts.ts";
 import type { Answer, Figure, Sum } from "./answer.ts";
@@ -23,7 +24,7 @@ function answer(size: Designation, units: UnitSystem): Answer {
   const found = dimensionsOf(size);
   const hand = size.leftHand ? t`, left-hand` : "";
   return {
-    headline: t`${size.designation}${hand}: ${size.series}, flanks ${angle}°`,
+    headline: t`${size.designation}${hand}: ${seriesWords(size.series)}, flanks ${angle}°`,
     figures: figuresOf(size, found, units),
     grounds: {
       assumptions: [

@@ -6,6 +6,7 @@ import { bad, good, type Result } from "./result.ts";
 import { nearestByFigures, nearestByLetters, type Wanted } from "./threads/nearest.ts";
 import { sizesOf } from "./threads/series.ts";
 import type { ThreadSize } from "./threads/size.ts";
+import { seriesWords } from "./threads/size.ts";
 import { readWanted } from "./threads/written.ts";
 
 export interface Designation extends ThreadSize {
@@ -91,7 +92,7 @@ function unknownSize(text: string, wanted: Wanted): Result<never, "unknown-size"
   return bad(
     "unknown-size",
     text,
-    t`a size of the ${series.join(", ")} tables; the nearest is ${near}`,
+    t`a size of the ${series.map(seriesWords).join(", ")} tables; the nearest is ${near}`,
     near,
   );
 }

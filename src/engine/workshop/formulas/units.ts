@@ -26,7 +26,7 @@ export const units: Chapter = {
         t`t in °C = (t in °F − 32) ÷ 1.8 = T in K − 273.15`,
       ],
       unit: t`as each says`,
-      range: "exact",
+      range: t`exact`,
       source: t`NIST SP 811 (2008), Appendix B`,
       standing: "published",
       sums: ["convert"],

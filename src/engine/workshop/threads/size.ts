@@ -1,6 +1,11 @@
 /** The nouns of thread tables. */
 
+import { t } from "../../words.ts";
+
 export type SeriesName = "ISO metric" | "UNC" | "UNF" | "BA" | "BSW" | "BSF";
+
+/** The name of a series in the words of the site. */
+export const seriesWords = (series: SeriesName): string => (series === "ISO metric" ? t`ISO metric` : series);
 
 /** One size of one series. Nominal figures; no tolerance is meant. */
 export interface ThreadSize {
