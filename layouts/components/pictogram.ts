@@ -1,5 +1,5 @@
 /** GHS pictograms, as pictures of the site: a red-edged diamond with a black symbol on white. */
-import { labelWordNames } from "../../src/engine/value-words.ts";
+import { labelWordNames } from "../../src/engine/label-words.ts";
 import { t } from "../../src/engine/words.ts";
 import { type Address, linkToFile } from "../../src/model/address.ts";
 import type { GhsPictogram, Substance } from "../../src/model/sheet.ts";

@@ -1,6 +1,6 @@
 /** The form of a sum, from rows of data. */
 
-import { t } from "../../../src/engine/words.ts";
+import { inLanguage, t } from "../../../src/engine/words.ts";
 import type { SumName } from "../../../src/engine/workshop/formulas/formula.ts";
 import type { Programme } from "../../../src/model/programme.ts";
 import { type Html, html } from "../../html.ts";
@@ -118,6 +118,6 @@ function hintOf({ example, hint = "", isSubstance }: SumField, { units, bringsFi
   if (isSubstance && bringsFigures) return ownHint;
   const other = units === "metric" ? "inch" : "metric";
   const examples = typeof example === "object" ? t`${example[units]} or ${example[other]}` : example;
-  const written = examples && t`such as ${examples}`;
+  const written = examples && t`such as ${inLanguage(examples)}`;
   return [written, hint].filter((text) => text !== undefined && text !== "").join("; ");
 }

@@ -1,11 +1,11 @@
 /** One trainee on the desk: what their file is worth, how they stand with a module, and what to sign for them. */
 
 import { noFacts, revisionKey } from "../../engine/competency/facts.ts";
+import { standingName } from "../../engine/competency/names.ts";
 import type { Occasion } from "../../engine/competency/new-statement.ts";
 import { newKeyStatement, newObservation, newSignOff } from "../../engine/competency/new-statement.ts";
 import type { ReleaseCard } from "../../engine/competency/release.ts";
 import type { Statement } from "../../engine/competency/sign-off.ts";
-import { standingName } from "../../engine/value-words.ts";
 import { t } from "../../engine/words.ts";
 import { evidenceView } from "../opened/evidence-view.ts";
 import { problemList } from "../opened/problem-list.ts";

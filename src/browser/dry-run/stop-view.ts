@@ -1,5 +1,5 @@
 /** A critical pair would have been broken: the run stops, and what could have happened is told. */
-import { signalWordNames } from "../../engine/value-words.ts";
+import { signalWordNames } from "../../engine/signal-words.ts";
 import { t } from "../../engine/words.ts";
 import type { DryRunHazard, DryRunStep } from "../../model/page-data.ts";
 import { button, element } from "../page/element.ts";

@@ -1,10 +1,10 @@
 /** What mentors have signed in a record: who, for whom, what, until when, and whether it holds. */
 
 import { lastDay } from "../../engine/competency/calendar.ts";
+import { outcomeNames } from "../../engine/competency/names.ts";
 import type { RecordProblem } from "../../engine/competency/problems.ts";
 import type { Statement } from "../../engine/competency/sign-off.ts";
 import type { SignedStatement } from "../../engine/competency/statements.ts";
-import { outcomeNames } from "../../engine/value-words.ts";
 import { t } from "../../engine/words.ts";
 import { element } from "../page/element.ts";
 import { shortKey } from "../record/facts-view.ts";

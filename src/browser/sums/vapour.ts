@@ -1,5 +1,5 @@
 /** What the vapour of a spill or a pan does to the air of a room. */
-import { labelWordNames } from "../../engine/value-words.ts";
+import { labelWordNames } from "../../engine/label-words.ts";
 import { t } from "../../engine/words.ts";
 import type { Substance } from "../../engine/workshop/air/substance.ts";
 import type { Vapour } from "../../engine/workshop/air/vapour.ts";

@@ -21,8 +21,8 @@ export const units: Chapter = {
       id: "definitions",
       name: t`Definitions`,
       says: [
-        "1 in = 25.4 mm; 1 lb = 0.45359237 kg; 1 lbf = 1 lb × 9.80665 m/s²",
-        "1 US gal = 231 in³; 1 imp gal = 4.54609 L",
+        t`1 in = 25.4 mm; 1 lb = 0.45359237 kg; 1 lbf = 1 lb × 9.80665 m/s²`,
+        t`1 US gal = 231 in³; 1 imp gal = 4.54609 L`,
         t`t in °C = (t in °F − 32) ÷ 1.8 = T in K − 273.15`,
       ],
       unit: t`as each says`,
