@@ -5,30 +5,32 @@ import type { Book } from "../book.ts";
 import { type Html, html, join } from "../html.ts";
 import { modulePages } from "../module-pages.ts";
 import { counted, duration } from "../words.ts";
+import { lastNeedsAmong } from "./last-needs.ts";
 import { ruledTable } from "./ruled-table.ts";
 
-/** All modules: what each is, what it needs, how long it takes, its pages. */
+/** All modules: what each is, its pages, what it needs, how long it takes. */
 export function moduleTable(book: Book, from: Address): Html {
   if (book.site.cards.length === 0) return html`<p>No module yet.</p>`;
+  const lastNeeds = lastNeedsAmong(book.cards);
   return ruledTable<ModuleCard>(
     "modules",
     [
       { name: t`Module`, kind: "head", value: (card) => name(card, from) },
-      { name: t`Needs`, value: (card) => needs(card, book, from) },
+      { name: t`Needs`, value: (card) => needs(lastNeeds(card), book, from) },
       { name: t`Takes`, value: takes },
-      { name: t`Pages`, value: (card) => pages(card, from) },
     ],
     book.site.cards,
   );
 }
 
-function name({ id, title, summary }: ModuleCard, from: Address): Html {
-  return html`<a href="${linkTo(from, { kind: "module", id })}">${title}</a> <span class="summary">${summary}</span>`;
+function name(card: ModuleCard, from: Address): Html {
+  const { id, title, summary } = card;
+  return html`<a href="${linkTo(from, { kind: "module", id })}">${title}</a> <span class="summary">${summary}</span>${pages(card, from)}`;
 }
 
-function needs(card: ModuleCard, book: Book, from: Address): Html {
+function needs(ids: readonly string[], book: Book, from: Address): Html {
   return join(
-    card.needs.map(
+    ids.map(
       (id) => html`<a href="${linkTo(from, { kind: "module", id })}">${book.cards.get(id)?.title ?? id}</a>`,
     ),
     "; ",
@@ -47,9 +49,9 @@ function takes({ steps, handsOn, waits }: ModuleCard): Html | undefined {
   );
 }
 
-function pages(card: ModuleCard, from: Address): Html {
+function pages(card: ModuleCard, from: Address): Html | undefined {
   const links = modulePages
     .filter(({ has }) => has(card))
     .map(({ kind, name }) => html`<a href="${linkTo(from, { kind, id: card.id })}">${name}</a>`);
-  return join(links, " ");
+  return links.length === 0 ? undefined : html` <span class="pages">${join(links, " ")}</span>`;
 }

@@ -61,7 +61,7 @@ const anchor = ({ id }: PracticeTask) => `practice-${id}`;
 /** Links, so that it also works as a list of contents; the script shows one phase at a time. */
 function choice(tasks: readonly PracticeTask[]): Html | undefined {
   if (tasks.length < 2) return undefined;
-  return html`<nav class="choice" aria-label="Phases">
+  return html`<nav class="practice-choice" aria-label="Phases">
 <ul>
 ${tasks.map((task) => html`<li><a href="#${anchor(task)}">${task.title}</a></li>\n`)}</ul>
 </nav>

@@ -14,7 +14,7 @@ import { Task } from "./practice/task.ts";
 import { recordedLine } from "./record/recorded-line.ts";
 
 const sections = [...part.querySelectorAll<HTMLElement>("[data-practice]")];
-const links = [...part.querySelectorAll<HTMLAnchorElement>(".choice a")];
+const links = [...part.querySelectorAll<HTMLAnchorElement>(".practice-choice a")];
 
 function start(section: HTMLElement, task: PracticeTask, data: PracticeData, announce: Announce): void {
   const { graph } = graphOf(task.precedence);
