@@ -1,24 +1,33 @@
 import { reportJson } from "../report/json.ts";
 import { reportText } from "../report/text.ts";
-import { type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
+import { checkAndWatch } from "./check-watch.ts";
+import { type Call, type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
 import { checkContent, contentFolder, hasErrors, painter } from "./content.ts";
 import { countsText } from "./counts.ts";
 
 export const check: Command = {
   name: "check",
   summary: "validates content: every fault at once, with its place and what to do",
-  usage: "[--content DIR] [--counts | --json]",
+  usage: "[--content DIR] [--counts | --watch | --json]",
   options: {
     content: contentOption,
     counts: {
       type: "boolean",
       help: "print a line for each sound module: steps, width, height, right orders and the chance to hit one by lot",
     },
+    watch: {
+      type: "boolean",
+      help: "check again after each change, and tell what has changed (Ctrl+C ends it)",
+    },
     json: jsonOption,
   },
   run(call, output) {
     if (call.flag("json") && call.flag("counts"))
       throw new WrongCall("--counts is for people; for a program there is order --module ID --count --json.");
+    if (call.flag("watch")) {
+      refuseWithWatch(call);
+      return checkAndWatch(contentFolder(call), output);
+    }
     const { content, diagnostics, texts } = checkContent(contentFolder(call));
     if (call.flag("json")) printJson(output, reportJson(diagnostics));
     else {
@@ -30,3 +39,12 @@ export const check: Command = {
     return hasErrors(diagnostics) ? 1 : 0;
   },
 };
+
+function refuseWithWatch(call: Call): void {
+  if (call.flag("json"))
+    throw new WrongCall(
+      "--watch goes on for a person who writes, and --json is one value for a program: call check --json after each change.",
+    );
+  if (call.flag("counts"))
+    throw new WrongCall("--watch tells what has changed; call check --counts without it.");
+}

@@ -1,13 +1,10 @@
-import { watch } from "node:fs";
 import type { BuildResult } from "../build.ts";
 import { reportText } from "../report/text.ts";
 import { refusable, siteFolder, toOption } from "./build.ts";
 import { type Command, contentOption, type ExitCode, type Output, WrongCall } from "./command.ts";
 import { contentFolder, hasErrors, printReport } from "./content.ts";
 import { type SiteServer, startServer } from "./site-server.ts";
-
-/** Editors save in bursts: a rebuild waits until it has been quiet for this long, in milliseconds. */
-const quiet = 80;
+import { untilAsked, watchContent } from "./watch.ts";
 
 export const serve: Command = {
   name: "serve",
@@ -44,11 +41,12 @@ export const serve: Command = {
       `${isBuilt ? "" : "The content has errors; the page is shown once they are mended.\n"}Serving ${server.url} (Ctrl+C ends it)\n`,
     );
     if (!isBuilt) server.show(reportText(first.diagnostics, first.texts));
-    watchContent(content, async () => {
+    const rebuild = async () => {
       const result = await build();
       if (report(result, output)) server.reload();
       else server.show(reportText(result.diagnostics, result.texts));
-    });
+    };
+    watchContent(content, rebuild, output.err);
     await untilStopped(server);
     return 0;
   },
@@ -70,25 +68,8 @@ function report(result: BuildResult, output: Output): boolean {
   return true;
 }
 
-/** Calls `change` after each burst of changes, one call at a time. */
-function watchContent(folder: string, change: () => Promise<void>): void {
-  let timer: NodeJS.Timeout | undefined;
-  let running = Promise.resolve();
-  watch(folder, { recursive: true }, () => {
-    clearTimeout(timer);
-    timer = setTimeout(() => {
-      running = running.then(change).catch((cause: unknown) => {
-        process.stderr.write(`${cause instanceof Error ? cause.message : String(cause)}\n`);
-      });
-    }, quiet);
-  });
-}
-
 async function untilStopped(server: SiteServer): Promise<void> {
-  await new Promise<void>((stop) => {
-    process.once("SIGINT", () => stop());
-    process.once("SIGTERM", () => stop());
-  });
+  await untilAsked();
   await server.close();
   process.exit(0);
 }

@@ -1,16 +1,27 @@
 /** Diagnostics for people: the place, what is wrong, and a code frame. */
 import type { Diagnostic, Place } from "../model/diagnostic.ts";
 
-/**
- * One text for all diagnostics, a closing count included. `texts` gives the files' texts for the frames; `paint` colours a
- * word where the output can.
- */
+/** Colours a word where the output can. */
+export type Paint = (word: string, as: "error" | "warning" | "quiet") => string;
+
+/** One text for all diagnostics, a closing count included. `texts` gives the files' texts for the frames. */
 export function reportText(
   diagnostics: readonly Diagnostic[],
   texts: ReadonlyMap<string, string>,
-  paint: (word: string, as: "error" | "warning" | "quiet") => string = (word) => word,
+  paint: Paint = (word) => word,
 ): string {
-  const blocks = diagnostics.map((one) => {
+  return [...reportBlocks(diagnostics, texts, paint), summary(diagnostics) + waitingWords(diagnostics)].join(
+    "\n\n",
+  );
+}
+
+/** A text for each diagnostic. */
+export function reportBlocks(
+  diagnostics: readonly Diagnostic[],
+  texts: ReadonlyMap<string, string>,
+  paint: Paint,
+): string[] {
+  return diagnostics.map((one) => {
     const head = `${place(one)}  ${paint(one.severity, one.severity)} ${paint(one.code, "quiet")}`;
     const other =
       one.other === undefined
@@ -18,11 +29,13 @@ export function reportText(
         : [`  ${place(one.other)}  ${one.other.message}`, ...frame(one.other, texts)];
     return [head, `  ${one.message}`, ...frame(one, texts), ...other].join("\n");
   });
-  const waiting = diagnostics.some(({ holdsUp }) => holdsUp) ? `\n${waits}` : "";
-  return [...blocks, summary(diagnostics) + waiting].join("\n\n");
 }
 
-const waits = "Some checks wait until these are mended; they may find more.";
+/** A line of its own where checks had to be left out; else "". */
+export const waitingWords = (diagnostics: readonly Diagnostic[]): string =>
+  diagnostics.some(({ holdsUp }) => holdsUp)
+    ? "\nSome checks wait until these are mended; they may find more."
+    : "";
 
 const place = ({ file, line, column }: Place): string => `${file}:${line}:${column}`;
 
