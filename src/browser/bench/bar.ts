@@ -1,5 +1,5 @@
 /** The bar at the foot of the bench view: where one is, back, a tick, next. */
-import { t } from "../../engine/words.ts";
+import { t, tIn } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
 import type { Deck } from "./deck.ts";
 import type { Keeper } from "./keeper.ts";
@@ -19,7 +19,7 @@ export class Bar {
     this.#keeper = keeper;
     this.#said = said;
     const back = button(t`Back`, () => deck.turn(-1), { class: "bench-turn" });
-    const next = button(t`Next`, () => deck.turn(1), { class: "bench-turn is-main" });
+    const next = button(tIn("turns to the next step")`Next`, () => deck.turn(1), { class: "bench-turn is-main" });
     const where = element("p", { class: "bench-where" });
     const tick = element("label", { class: "bench-tick" }, this.#box, t`Done`);
     this.#box.addEventListener("change", () => this.#tick(this.#box.checked));
