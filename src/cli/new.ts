@@ -1,7 +1,22 @@
 import { existsSync, mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
-import { contentFolder } from "./content.ts";
+import { modulePath } from "../model/link.ts";
+import { Stopped } from "./asked/ask.ts";
+import { askForModule, choicesOf } from "./asked/module.ts";
+import { type Streams, withAsker } from "./asked/terminal.ts";
+import {
+  BadInput,
+  type Call,
+  type Command,
+  contentOption,
+  type ExitCode,
+  jsonOption,
+  type Output,
+  printJson,
+  WrongCall,
+} from "./command.ts";
+import { checkContent, contentFolder } from "./content.ts";
+import { askedModuleText } from "./starters/asked-module.ts";
 import { starters } from "./starters/index.ts";
 import { programmeText } from "./starters/programme.ts";
 
@@ -10,28 +25,60 @@ const calls = [...starters].map(([what, { id }]) => (id === undefined ? what : `
 export const newCommand: Command = {
   name: "new",
   summary: "starts a programme, module, sheet or quiz that passes check",
-  usage: "WHAT [ID] [--from MODULE] [--content DIR] [--json]",
+  usage: "WHAT [ID] [--from MODULE] [--content DIR] [--yes | --json]",
   words: 2,
   options: {
     from: { type: "string", value: "MODULE", help: "refit: the module that takes apart what is put back" },
     content: contentOption,
+    yes: { type: "boolean", help: "module: ask nothing, even on a terminal" },
     json: jsonOption,
   },
   more: () =>
     [
       "WHAT is one of",
       ...calls.map((call) => `  ${call}`),
+      "On a terminal module asks what is needed, one question after the other.",
       "No file that exists is written over. A refit is a draft: check reports each mark that is left in it.",
     ].join("\n"),
-  run(call, output) {
-    const content = contentFolder(call);
-    const files = filesOf(call.positionals, content, call.text("from"));
-    const written = writeAll(files, content);
-    if (call.flag("json")) printJson(output, { file: written[0], files: written });
-    else output.out(`Written: ${written.join(", ")}\nFill it in; benchwright check tells what is amiss.\n`);
-    return 0;
-  },
+  run: (call, output) => begin(call, output, asksAt(process)),
 };
+
+/** Writes what the call asks for. `streams` is where a person can be asked; undefined where there is nobody. */
+export async function begin(call: Call, output: Output, streams: Streams | undefined): Promise<ExitCode> {
+  const content = contentFolder(call);
+  const files = filesOf(call.positionals, content, call.text("from"));
+  refuseTaken(files, content);
+  const isAsked =
+    streams !== undefined && call.positionals[0] === "module" && !call.flag("yes") && !call.flag("json");
+  const written = writeAll(
+    isAsked ? await withAnswers(files, call.positionals[1]!, content, streams) : files,
+    content,
+  );
+  if (call.flag("json")) printJson(output, { file: written[0], files: written });
+  else output.out(`Written: ${written.join(", ")}\nFill it in; benchwright check tells what is amiss.\n`);
+  return 0;
+}
+
+/** A person is there where what they type and what they read are both a terminal. */
+function asksAt({ stdin, stdout }: Pick<NodeJS.Process, "stdin" | "stdout">): Streams | undefined {
+  return stdin.isTTY && stdout.isTTY ? { input: stdin, output: stdout, isTerminal: true } : undefined;
+}
+
+/** The files with the module that the answers come to in the place of the plain one. */
+async function withAnswers(
+  files: ReadonlyMap<string, string>,
+  id: string,
+  content: string,
+  streams: Streams,
+): Promise<ReadonlyMap<string, string>> {
+  const choices = choicesOf(checkContent(content).content);
+  try {
+    const answers = await withAsker(streams, (asker) => askForModule(asker, id, choices));
+    return new Map([...files, [modulePath(id), askedModuleText(answers)]]);
+  } catch (cause) {
+    throw cause instanceof Stopped ? new BadInput("\nStopped; nothing is written.") : cause;
+  }
+}
 
 function filesOf(
   [what, given]: readonly string[],
@@ -63,13 +110,17 @@ function filesOf(
 
 /** Writes all files or, where one of them exists, none. Returns where they are. */
 function writeAll(files: ReadonlyMap<string, string>, content: string): string[] {
+  refuseTaken(files, content);
   const places = [...files].map(([path, text]) => [join(content, path), text] as const);
-  const taken = places.find(([file]) => existsSync(file));
-  if (taken !== undefined) throw new WrongCall(`${taken[0]} exists already; nothing is written.`);
   for (const [file, text] of places) {
     mkdirSync(dirname(file), { recursive: true });
     // "wx" refuses a file that has come to exist meanwhile.
     writeFileSync(file, text, { flag: "wx" });
   }
   return places.map(([file]) => file);
+}
+
+function refuseTaken(files: ReadonlyMap<string, string>, content: string): void {
+  const taken = [...files.keys()].map((path) => join(content, path)).find((file) => existsSync(file));
+  if (taken !== undefined) throw new WrongCall(`${taken} exists already; nothing is written.`);
 }
