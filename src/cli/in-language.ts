@@ -3,20 +3,29 @@ import { resolve } from "node:path";
 import { language } from "../engine/words.ts";
 import { languageOf, wordsOf } from "../words/languages.ts";
 
+/** "this" for the program that runs; another one by its URL; or why there is none. */
+type Program = "this" | { readonly url: string } | { readonly fault: string };
+
 /**
- * The program compiled for the language of the content folder that the arguments name, as a URL to import; undefined where
- * this program is the right one: for English, where it has been compiled for a language already, and where the words
- * have faults, which it then tells.
+ * The program for the language of the content folder that the arguments name: this one for English, where it has been compiled
+ * for a language already, and where the words have faults, which it then tells.
  */
-export async function programFor(args: readonly string[]): Promise<string | undefined> {
-  if (language !== "en-GB") return undefined;
+export async function programFor(args: readonly string[]): Promise<Program> {
+  if (language !== "en-GB") return "this";
   const contentDir = contentDirOf(args);
   const words = wordsOf(languageOf(contentDir), contentDir);
-  if (words === undefined) return undefined;
+  if (words === undefined) return "this";
   const { isSound } = await import("../words/check.ts");
-  if (!isSound(contentDir)) return undefined;
-  const { toolIn } = await import("../words/tool.ts");
-  return toolIn(words);
+  if (!isSound(contentDir)) return "this";
+  try {
+    const { toolIn } = await import("../words/tool.ts");
+    return { url: await toolIn(words) };
+  } catch (cause) {
+    const why = cause instanceof Error ? cause.message : String(cause);
+    return {
+      fault: `The program can't be made ready for the language "${words.language}": ${why}\nIt is kept in .cache/tool beside the program, which must be writable once. Whoever changes the program: npx tsx src/words/update.ts brings words/ up to date.`,
+    };
+  }
 }
 
 function contentDirOf(args: readonly string[]): string {

@@ -19,7 +19,9 @@ export class Bar {
     this.#keeper = keeper;
     this.#said = said;
     const back = button(t`Back`, () => deck.turn(-1), { class: "bench-turn" });
-    const next = button(tIn("turns to the next step")`Next`, () => deck.turn(1), { class: "bench-turn is-main" });
+    const next = button(tIn("turns to the next step")`Next`, () => deck.turn(1), {
+      class: "bench-turn is-main",
+    });
     const where = element("p", { class: "bench-where" });
     const tick = element("label", { class: "bench-tick" }, this.#box, t`Done`);
     this.#box.addEventListener("change", () => this.#tick(this.#box.checked));
