@@ -1,5 +1,6 @@
 /** What every page is made from: the site, the names of its files, and how prose is rendered. */
 import type { Address } from "../src/model/address.ts";
+import type { AuthorsGuide } from "../src/model/authors-guide.ts";
 import type { Hazard, Sheet, Substance, Tool } from "../src/model/sheet.ts";
 import type { Assets, ModuleCard, SheetView, Site } from "../src/model/site.ts";
 import type { Section } from "../src/model/source.ts";
@@ -24,6 +25,8 @@ export interface Book {
   readonly tools: ReadonlyMap<string, SheetOf<Tool>>;
   readonly substances: ReadonlyMap<string, SheetOf<Substance>>;
   readonly hazards: ReadonlyMap<string, SheetOf<Hazard>>;
+  /** What the page for authors shows, where the site has one. */
+  readonly authors?: AuthorsGuide | undefined;
 }
 
 export interface SheetOf<S extends Sheet> extends SheetView {

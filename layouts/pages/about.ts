@@ -1,6 +1,6 @@
 /** What the site is, how it is made, and what it does not replace. */
 import { t } from "../../src/engine/words.ts";
-import type { Address } from "../../src/model/address.ts";
+import { type Address, linkTo } from "../../src/model/address.ts";
 import type { Book } from "../book.ts";
 import { withoutNetwork } from "../components/without-network.ts";
 import { frame } from "../frame.ts";
@@ -29,7 +29,11 @@ ${programme.emergency === undefined ? undefined : html`<p><strong>In an emergenc
 <h2 id="s_made">How it is made</h2>
 <p>Each module is a text file in which an experienced repairer says what each step takes off, puts back or works on. From that is worked out which step must come before which, and why, and what lies on the tray after each. A sheet whose parts don’t come out even is not published: every screw that comes out has to go back in, unless the sheet says that it stays out.</p>
 <p>The revision in the title block is raised when the way of working changes. A sheet on paper may be older than the one here; compare the revision.</p>
-<h2 id="s_private">What it asks of your device</h2>
+${
+  book.authors &&
+  html`<p>Who writes modules finds all fields, with examples, on the <a href="${linkTo(address, { kind: "plain", id: "authors" })}">page for authors</a>.</p>
+`
+}<h2 id="s_private">What it asks of your device</h2>
 <p>The pages are plain files. Nothing is fetched from anywhere but this site; there are no accounts, and nobody is counted or followed. Every sheet can be read and printed without scripts; the bench view, practice, quiz, bench sums and search need them. What you do there stays on your device.</p>
 ${book.assets.scripts.has("offline") ? withoutNetwork() : undefined}<h2 id="s_signs">Signs that it uses</h2>
 <p>Title blocks have the fields of ISO 7200. Signal words for the work are those of ANSI Z535 and ISO 3864: danger will kill or maim if it is not avoided, warning could, caution may injure less gravely, notice is about damage to things. Pictograms and signal words of substances are those of the Globally Harmonized System (GHS) of the United Nations; they are about the substance in its can, not about the work.</p>

@@ -130,7 +130,8 @@ export class Hand {
       const { writeManifest } = await import("../bundle/manifest.ts");
       await writeManifest({ ...folders, layoutsDir: toolFolder("layouts"), programme: site.programme });
     }
-    return renderProgramme(site, assets, folders);
+    const { authorsGuide } = await import("../validate/schema/reference.ts");
+    return renderProgramme(site, assets, folders, authorsGuide());
   }
 
   #site(cards: readonly ModuleCard[]) {

@@ -14,6 +14,7 @@ import { searchPage } from "../../layouts/interactive/search.ts";
 import { sumsPage } from "../../layouts/interactive/sums.ts";
 import { type ModulePage, modulePages } from "../../layouts/module-pages.ts";
 import { aboutPage } from "../../layouts/pages/about.ts";
+import { authorsPage } from "../../layouts/pages/authors.ts";
 import { awayPage } from "../../layouts/pages/away.ts";
 import { formulasPage } from "../../layouts/pages/formulas.ts";
 import { homePage } from "../../layouts/pages/home.ts";
@@ -62,6 +63,7 @@ const plainPages: readonly PlainPage[] = [
   { id: "", make: homePage },
   { id: "modules", make: modulesPage },
   { id: "about", make: aboutPage },
+  { id: "authors", make: authorsPage, has: ({ authors }) => authors !== undefined },
   { id: "away", make: awayPage, has: isKeptOnDevices },
   { id: "search", make: searchPage },
   { id: "faults", make: faultsPage },

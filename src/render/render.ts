@@ -1,6 +1,7 @@
 /** Site to files: operation sheets and pages of the programme by way of Eleventy, the rest directly. */
 import { type Book, bookOf } from "../../layouts/book.ts";
 import type { Address } from "../model/address.ts";
+import type { AuthorsGuide } from "../model/authors-guide.ts";
 import type { Assets, Site } from "../model/site.ts";
 import { type PageGroup, writePages } from "./eleventy.ts";
 import { copyLayoutFiles, copyPictures } from "./files.ts";
@@ -43,10 +44,16 @@ function written(all: readonly Page[], changed: ReadonlySet<Page>): Written {
 
 /**
  * Writes the pages of the programme and the sheets, pictures and pictograms, and returns how many pages. The view of the
- * module that the home page shows must be among the site's. `assets` names files that `bundle` writes.
+ * module that the home page shows must be among the site's. `assets` names files that `bundle` writes. With
+ * `authors` there is a page for those who write modules.
  */
-export async function renderProgramme(site: Site, assets: Assets, folders: Folders): Promise<number> {
-  const groups = programmeGroups(bookFor(site, assets, folders));
+export async function renderProgramme(
+  site: Site,
+  assets: Assets,
+  folders: Folders,
+  authors?: AuthorsGuide,
+): Promise<number> {
+  const groups = programmeGroups({ ...bookFor(site, assets, folders), authors });
   await writePages(groups, folders.outDir);
   await copyPictures(site.pictures.keys(), folders.contentDir, folders.outDir);
   await copyLayoutFiles(folders.outDir);

@@ -1,0 +1,50 @@
+/** The page for authors: whole, sound, and met only by those who look for it. */
+import { HtmlValidate } from "html-validate";
+import { expect, test } from "vitest";
+import { bookOf } from "../../layouts/book.ts";
+import { raw } from "../../layouts/html.ts";
+import { aboutPage } from "../../layouts/pages/about.ts";
+import { authorsPage } from "../../layouts/pages/authors.ts";
+import { homePage } from "../../layouts/pages/home.ts";
+import { kinds } from "../../src/engine/quiz/kinds.ts";
+import { codes } from "../../src/model/codes.ts";
+import { authorsGuide } from "../../src/validate/schema/reference.ts";
+import { millSite } from "../render/fixture.ts";
+
+const assets = { style: "main.css", furtherStyle: "further.css", scripts: new Map() };
+const plain = bookOf(
+  millSite().site,
+  assets,
+  () => raw(""),
+  () => undefined,
+);
+const book = { ...plain, authors: authorsGuide() };
+const page = authorsPage(book);
+
+test("every field, kind of question and code has a place that can be linked to", () => {
+  const places = new Set([...page.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id));
+  const wanted = [
+    ...Object.keys(codes).map((code) => `code-${code}`),
+    ...Object.keys(kinds).map((kind) => `kind-${kind}`),
+    ...["field-module-parts_ID_held-by", "field-step-remove", "field-question-number-tolerance"],
+  ];
+  expect(wanted.filter((id) => !places.has(id))).toEqual([]);
+});
+
+test("it is valid HTML, each place once", async () => {
+  const validator = new HtmlValidate({ extends: ["html-validate:recommended"] });
+  const { results } = await validator.validateString(page);
+  expect(
+    results.flatMap(({ messages }) => messages.map(({ ruleId, message }) => `${ruleId}: ${message}`)),
+  ).toEqual([]);
+});
+
+test("its reference says that it is English", () => {
+  expect(page).toContain('<div lang="en" dir="ltr">');
+});
+
+test("it is linked from the page about the site alone, where the site has it", () => {
+  expect(aboutPage(book)).toContain('href="../authors/index.html"');
+  expect(aboutPage(plain)).not.toContain("authors/");
+  expect(homePage(book)).not.toContain("authors/");
+});
