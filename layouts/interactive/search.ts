@@ -28,7 +28,11 @@ const kindNames: SearchPageData["kinds"] = {
 const from: Address = { kind: "plain", id: "search" };
 
 export function searchPage(book: Book): string {
-  const data: SearchPageData = { root: linkToFile(from, ""), kinds: kindNames };
+  const data: SearchPageData = {
+    root: linkToFile(from, ""),
+    kinds: kindNames,
+    words: book.site.programme.words,
+  };
   return frame({
     address: from,
     title: t`Search`,
@@ -45,7 +49,7 @@ export function searchPage(book: Book): string {
 <p id="search-hint" class="small">Enter or the down arrow goes to what is found; there, the arrows go up and down, and Enter opens.</p>
 </form>
 <p class="search-status" role="status"></p>
-<section class="search-results" aria-label="Found" hidden><ol></ol></section>
+<section class="search-results" aria-label="Found" hidden><div class="found-groups"></div></section>
 <section class="search-index" aria-labelledby="search-index">
 <h2 id="search-index">All pages, by title</h2>
 ${index(book)}</section>

@@ -27,7 +27,7 @@ const fieldsOf = (group: readonly SearchDocument[]): PageTexts => ({
 });
 
 /** The documents of each page, the page's own first; pages in the order in which they first appear. */
-function groupByPage(documents: readonly SearchDocument[]): SearchDocument[][] {
+export function groupByPage(documents: readonly SearchDocument[]): SearchDocument[][] {
   const pages = new Map<string, SearchDocument[]>();
   for (const document of documents) {
     const folder = folderOf(document.address);

@@ -1,16 +1,25 @@
-/** Writes the search index as a script that the search page loads, and no other page. */
+/** Writes the search index as a script that the search page loads, and no other page, and the shards that it asks for. */
 import { createHash } from "node:crypto";
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import type { SearchGlobal } from "../model/search-data.ts";
+import { proseFolder, type SearchData, type SearchGlobal } from "../model/search-data.ts";
 import type { SearchDocument } from "../model/site.ts";
-import { buildSearch } from "./search-index.ts";
+import { asLiteral } from "./literal.ts";
+import { buildProse } from "./prose-shards.ts";
+import { buildSearch, groupByPage } from "./search-index.ts";
 
 const global: keyof SearchGlobal = "benchwrightSearch";
 
 /** The index of the documents that were written last, so that the same ones are not indexed again. */
 export interface KeptSearch {
-  last?: { readonly documents: string; readonly name: string; readonly text: string };
+  last?: Kept;
+}
+
+interface Kept {
+  readonly documents: string;
+  readonly name: string;
+  readonly text: string;
+  readonly shards: ReadonlyMap<string, string>;
 }
 
 /**
@@ -23,20 +32,19 @@ export async function writeSearch(
   kept: KeptSearch = {},
 ): Promise<string> {
   const key = JSON.stringify(documents);
-  if (kept.last?.documents !== key) kept.last = { documents: key, ...scriptOf(documents) };
-  const { name, text } = kept.last;
-  await mkdir(join(outDir, "assets"), { recursive: true });
+  if (kept.last?.documents !== key) kept.last = { documents: key, ...scriptsOf(documents) };
+  const { name, text, shards } = kept.last;
+  await mkdir(join(outDir, proseFolder), { recursive: true });
   await writeFile(join(outDir, name), text);
+  await Promise.all([...shards].map(([file, script]) => writeFile(join(outDir, file), script)));
   return name;
 }
 
-function scriptOf(documents: readonly SearchDocument[]): { name: string; text: string } {
-  const text = `self.${global}=JSON.parse(${asLiteral(JSON.stringify(buildSearch(documents)))});\n`;
+function scriptsOf(documents: readonly SearchDocument[]): Omit<Kept, "documents"> {
+  const found = buildSearch(documents);
+  const prose = buildProse(groupByPage(documents), found.pages);
+  const data: SearchData = { ...found, prose: prose.data };
+  const text = `self.${global}=JSON.parse(${asLiteral(JSON.stringify(data))});\n`;
   const digest = createHash("sha256").update(text).digest("hex").slice(0, 8).toUpperCase();
-  return { name: `assets/search-index-${digest}.js`, text };
-}
-
-/** Single quotes, because JSON is full of double ones. */
-function asLiteral(json: string): string {
-  return `'${json.replaceAll("\\", "\\\\").replaceAll("'", "\\'").replaceAll("\u2028", "\\u2028").replaceAll("\u2029", "\\u2029")}'`;
+  return { name: `assets/search-index-${digest}.js`, text, shards: prose.files };
 }

@@ -26,12 +26,14 @@ export function moduleDocuments(module: Module, content: Content): SearchDocumen
     ...[...procedure.fasteners.values()].map((set) => rowDocument(address, title, set)),
     ...headed(sections).map((section) => {
       const step = stepOf.get(section);
-      return sectionDocument(
+      const document = sectionDocument(
         address,
         title,
         section,
         step === undefined ? [] : stepTerms(step, module, content),
       );
+      if (step === undefined) return document;
+      return { ...document, isStep: true as const, says: [...document.says!, ...told(step)] };
     }),
   ];
 }
@@ -39,7 +41,7 @@ export function moduleDocuments(module: Module, content: Content): SearchDocumen
 function documentsOfSheet(sheet: Sheet): SearchDocument[] {
   const address: Address = { kind: sheet.kind, id: sheet.id };
   return [
-    pageDocument(address, sheet, factsOf(sheet).flatMap(threadsIn)),
+    pageDocument(address, sheet, factsOf(sheet).flatMap(threadsIn), saidBy(sheet)),
     ...headed(sheet.sections).map((section) => sectionDocument(address, sheet.title, section, [])),
   ];
 }
@@ -47,15 +49,31 @@ function documentsOfSheet(sheet: Sheet): SearchDocument[] {
 /** Of what a sheet says outside its prose, the texts in which a thread may be named. */
 const factsOf = (sheet: Sheet): string[] => (sheet.kind === "tool" ? [...sheet.uses, sheet.care ?? ""] : []);
 
+/** What a sheet says in whole sentences outside its prose. */
+function saidBy(sheet: Sheet): string[] {
+  if (sheet.kind === "hazard") return [sheet.hazard, sheet.consequence, ...sheet.avoid];
+  if (sheet.kind === "substance") return sheet.instead === undefined ? [] : [sheet.instead];
+  return factsOf(sheet);
+}
+
 const headed = (sections: readonly Section[]): Section[] => sections.filter(({ level }) => level > 0);
 
-function pageDocument(address: Address, page: Module | Sheet, names: readonly string[]): SearchDocument {
+function pageDocument(
+  address: Address,
+  page: Module | Sheet,
+  names: readonly string[],
+  facts: readonly string[] = [],
+): SearchDocument {
   const said = page.sections.filter(({ level }) => level === 0).flatMap(proseTerms);
   return {
     address,
     title: page.title,
     heading: "",
     terms: [...new Set([...names, ...said, page.summary])],
+    says: [
+      ...page.sections.filter(({ level }) => level === 0).flatMap(({ prose }) => textsOf(prose)),
+      ...facts,
+    ].filter((text) => text !== ""),
   };
 }
 
@@ -71,7 +89,13 @@ function sectionDocument(
   names: readonly string[],
 ): SearchDocument {
   const terms = [...new Set([...names, ...proseTerms(section)])];
-  return { address: { ...page, at: anchorOf(section) }, title, heading: section.title, terms };
+  return {
+    address: { ...page, at: anchorOf(section) },
+    title,
+    heading: section.title,
+    terms,
+    says: textsOf(section.prose),
+  };
 }
 
 /** A longer cell is a sentence rather than a name. */
@@ -83,18 +107,21 @@ function proseTerms({ prose }: Section): string[] {
   return [...cells, ...textsOf(prose).flatMap(threadsIn)];
 }
 
-function stepTerms(step: ModuleStep, { procedure }: Module, content: Content): string[] {
-  const { check = "", feel = "", record, mistakes, ifNot } = step;
-  const parts = step.acts.map(({ target }) => procedure.parts.get(target)?.name);
-  const told = [
+/** What a step says beside its prose. */
+function told({ check = "", feel = "", record, mistakes, ifNot }: ModuleStep): string[] {
+  return [
     ...[check, feel, ...record],
     ...mistakes.flatMap(({ mistake, result }) => [mistake, result]),
     ...ifNot.flatMap((remedy) => [remedy.sign, remedy.cause, remedy.do]),
-  ];
+  ].filter((text) => text !== "");
+}
+
+function stepTerms(step: ModuleStep, { procedure }: Module, content: Content): string[] {
+  const parts = step.acts.map(({ target }) => procedure.parts.get(target)?.name);
   return [
     ...parts.filter((name) => name !== undefined),
     ...namesOf(step.tools, step.substances, step.hazards, content),
-    ...told.flatMap(threadsIn),
+    ...told(step).flatMap(threadsIn),
   ];
 }
 

@@ -141,4 +141,6 @@ export interface SearchPageData {
   readonly root: string;
   /** What a page of each kind is called. */
   readonly kinds: Readonly<Record<PageKind, string>>;
+  /** Lists of names that mean the same. */
+  readonly words: readonly (readonly string[])[];
 }

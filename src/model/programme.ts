@@ -33,6 +33,8 @@ export interface Programme {
   readonly lapsedNeeds: RecordRules["lapsedNeeds"];
   readonly mentors: readonly Mentor[];
   readonly soonDays: number;
+  /** Lists of names that mean the same, for the search. */
+  readonly words: readonly (readonly string[])[];
 }
 
 /** What records go by; undefined where the programme keeps none. */

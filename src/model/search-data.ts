@@ -25,7 +25,30 @@ export interface SearchData {
   readonly names: readonly string[];
   /** Refers to pages by their place in `pages`. */
   readonly index: PackedIndex;
+  /** Undefined where only names are to be found. */
+  readonly prose?: ProseData;
 }
+
+/**
+ * Where the shards of the prose are: names of scripts below `proseFolder`. Sections are numbered through all pages: each page
+ * itself, then its places.
+ */
+export interface ProseData {
+  /** By the name of the shard; each holds a `Shard`. */
+  readonly words: Readonly<Record<string, string>>;
+  /** For each page what its sections say, as `ProseTexts`; "" where it says nothing. */
+  readonly texts: readonly string[];
+  /** For each page which of its sections are steps: 0 is the page itself. */
+  readonly steps: readonly (readonly number[])[];
+}
+
+/** Of the sections of a page that say something: 0 for the page itself, from 1 its places. */
+export type ProseTexts = readonly (readonly [section: number, texts: readonly string[]])[];
+
+export const proseFolder = "assets/search/";
+
+/** Where the scripts of the shards leave what they hold, by their names. */
+export type ProseGlobal = { benchwrightProse?: Record<string, unknown> };
 
 /**
  * A lunr index without what can be worked out from the rest: lunr writes down which pages have a word, and again which

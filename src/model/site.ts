@@ -101,6 +101,10 @@ export interface SearchDocument {
   readonly terms: readonly string[];
   /** A row of the parts list: its terms are what it says. */
   readonly isRow?: true;
+  /** It is a step of a procedure. */
+  readonly isStep?: true;
+  /** What stands there as prose, a text for each paragraph. */
+  readonly says?: readonly string[];
 }
 
 export interface Site {

@@ -130,3 +130,29 @@ test.each([
   expect(troubles).toEqual([]);
   await page.context().close();
 });
+
+test("what stands in the prose of a section is found with its sentence, its words marked", async () => {
+  const { page, troubles } = await visitor.open("search/");
+  await page.keyboard.type("data sheet section");
+  const sentence = page.getByRole("region", { name: "Found" }).locator("q.why").first();
+  await expect.poll(() => sentence.count(), { timeout: 20_000 }).toBe(1);
+  expect(await sentence.locator("mark").count()).toBeGreaterThan(0);
+  expect(await axeViolations(page)).toEqual([]);
+  expect(troubles).toEqual([]);
+});
+
+test("a word of the trade is found by another for the same, and it is said", async () => {
+  const { page } = await visitor.open("search/");
+  await page.keyboard.type("mineral spirits");
+  expect((await results(page).allTextContents()).join().toLowerCase()).toContain("white spirit");
+  await expect.poll(() => page.getByRole("status").textContent()).toContain("“white spirit”");
+});
+
+test("a misspelt word is mended, and it is said", async () => {
+  const { page } = await visitor.open("search/");
+  await page.keyboard.type("sping");
+  await expect
+    .poll(() => page.getByRole("status").textContent())
+    .toContain("Nothing for “sping”; shown for “spring”");
+  expect(await results(page).count()).toBeGreaterThan(0);
+});

@@ -101,7 +101,7 @@ test("the index script hands over the data as it was, whatever stands in it", as
     ],
     ["tool", "tools/key/index.html", documents[2]!.title, [], []],
   ]);
-  expect(find(loadIndex(data.index), "4ba").map((found) => found.page)).toEqual([0]);
+  expect(find(loadIndex(data.index), [["4ba"]]).map((found) => found.page)).toEqual([0]);
 });
 
 test("a script that can't be bundled is told with its file", async () => {

@@ -1,16 +1,23 @@
 /** The search form: results while one types, the query in the address. */
 
+import { shardsFor } from "../../engine/search/prose.ts";
 import type { SearchPageData } from "../../model/page-data.ts";
+import type { SearchData } from "../../model/search-data.ts";
 import { replaceAddress } from "../page/address.ts";
-import type { Hits } from "./hits.ts";
+import { type Hits, type Search, searcher } from "./hits.ts";
 import { listKeys } from "./list-keys.ts";
-import { countWords, resultItems } from "./result-list.ts";
+import { type ProseView, proseView } from "./prose-view.ts";
+import { askedWords, countWords, resultGroups } from "./result-list.ts";
+import { Shards } from "./shards.ts";
 
 /** So many milliseconds nothing more must be typed before the number of results is said. */
 const pause = 500;
 
 export class SearchView {
-  readonly #search: (query: string) => Hits;
+  readonly #search: Search;
+  readonly #found: SearchData;
+  readonly #shards: Shards;
+  readonly #prose: ProseView;
   readonly #data: SearchPageData;
   readonly #field: HTMLInputElement;
   readonly #results: HTMLElement;
@@ -19,13 +26,16 @@ export class SearchView {
   readonly #index: HTMLElement;
   #waiting: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(page: HTMLElement, search: (query: string) => Hits, data: SearchPageData) {
+  constructor(page: HTMLElement, found: SearchData, data: SearchPageData) {
     const form = page.querySelector<HTMLFormElement>(".search-form")!;
-    this.#search = search;
+    this.#search = searcher(found, data.words);
+    this.#found = found;
+    this.#shards = new Shards(data.root, () => this.#came());
+    this.#prose = proseView(found, this.#shards.loaded);
     this.#data = data;
     this.#field = form.querySelector("input")!;
     this.#results = page.querySelector(".search-results")!;
-    this.#list = this.#results.querySelector("ol")!;
+    this.#list = this.#results.querySelector(".found-groups")!;
     this.#status = page.querySelector(".search-status")!;
     this.#index = page.querySelector(".search-index")!;
     form.hidden = false;
@@ -53,15 +63,59 @@ export class SearchView {
   }
 
   #show(): void {
-    const query = this.#field.value.trim();
-    const hits = query === "" ? undefined : this.#search(query);
-    this.#results.hidden = hits === undefined;
-    this.#index.hidden = hits !== undefined;
-    this.#list.replaceChildren(...resultItems(hits?.shown ?? [], this.#data));
+    const hits = this.#draw();
     clearTimeout(this.#waiting);
     this.#waiting = setTimeout(() => {
-      this.#status.textContent = hits === undefined ? "" : countWords(hits);
+      this.#say(hits);
       this.#keep();
+      this.#wantTexts(hits);
     }, pause);
+  }
+
+  /** Shows what answers now, and asks for the shards that the words need. */
+  #draw(): Hits | undefined {
+    const query = this.#field.value.trim();
+    const hits = query === "" ? undefined : this.#search(query, this.#prose);
+    this.#results.hidden = hits === undefined;
+    this.#index.hidden = hits !== undefined;
+    this.#list.replaceChildren(...(hits === undefined ? [] : resultGroups(hits, this.#data)));
+    const typed = hits?.asked.mended.map((each) => [each.typed]) ?? [];
+    this.#shards.want(
+      shardsFor([...(hits?.asked.ways.flat() ?? []), ...typed]).map((name) => this.#found.prose?.words[name]),
+    );
+    return hits;
+  }
+
+  /** Of the pages shown, when nothing more is typed. */
+  #wantTexts(hits: Hits | undefined): void {
+    const files = new Set(
+      [...(hits?.shown ?? []), ...(hits?.said ?? [])].map(({ href }) => href.split("#")[0]),
+    );
+    this.#shards.want(
+      this.#found.pages.flatMap(([, file], page) =>
+        files.has(file) ? [this.#found.prose?.texts[page]] : [],
+      ),
+    );
+  }
+
+  /** Something more is here. Whoever reads the list stays where they are. */
+  #came(): void {
+    const links = () => [...this.#list.querySelectorAll("a")];
+    const here = links().find((link) => link === document.activeElement)?.href;
+    const hits = this.#draw();
+    if (here !== undefined)
+      links()
+        .find(({ href }) => href === here)
+        ?.focus();
+    clearTimeout(this.#waiting);
+    this.#waiting = setTimeout(() => {
+      this.#say(hits);
+      this.#wantTexts(hits);
+    }, pause);
+  }
+
+  #say(hits: Hits | undefined): void {
+    const words = hits === undefined ? "" : [countWords(hits), ...askedWords(hits)].join(" ");
+    if (this.#status.textContent !== words) this.#status.textContent = words;
   }
 }

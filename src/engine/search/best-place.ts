@@ -23,7 +23,15 @@ export type NamesFinder = (title: CutPlace, place: CutPlace) => number[];
 
 /** For one query. O(words) for each page; a word met again costs one look-up. */
 export function findersFor(query: string): { bestPlace: PlaceFinder; namesAt: NamesFinder } {
-  const fits = queryWords(query).map(tolerant);
+  return findersForWords(queryWords(query).map((word) => [word]));
+}
+
+/** For a query that was cut: each word with those that are meant by it, of which the best fit counts. */
+export function findersForWords(meant: readonly (readonly string[])[]): {
+  bestPlace: PlaceFinder;
+  namesAt: NamesFinder;
+} {
+  const fits = meant.map(anyOf);
   return { bestPlace: placeFinder(fits), namesAt: namesFinder(fits) };
 }
 
@@ -38,6 +46,17 @@ function placeFinder(fits: readonly Fit[]): PlaceFinder {
     }
     return best;
   };
+}
+
+function anyOf(words: readonly string[]): Fit {
+  const fits = words.map(tolerant);
+  return (word) => bestOf(fits, word);
+}
+
+function bestOf(fits: readonly Fit[], word: string): number {
+  let best = 0;
+  for (const one of fits) best = Math.max(best, one(word));
+  return best;
 }
 
 function tolerant(typed: string): Fit {

@@ -58,6 +58,19 @@ export const compounds: readonly Compound[] = [
       ]),
   },
   {
+    // A fraction and its threads an inch with nothing between: "1/4 20", "1/4 20 UNC".
+    pattern: RegExp(String.raw`${start}(\d+\/\d+) (\d{1,2})(?: ?(${series}))?${edge}(?!\/)`, "u"),
+    words: ([, width, pitch, name]) =>
+      present([
+        `${width}-${pitch}${name ?? ""}`,
+        `${width}-${pitch}`,
+        name && `${width}${name}`,
+        name,
+        `${width}in`,
+        width,
+      ]),
+  },
+  {
     // Inch threads by size and series: "1/4 in BSF", "1/4 UNC".
     pattern: RegExp(String.raw`${start}(?:# ?|no\.? ?)?(${size}) ?(?:inch|in|")? ?(${series})${edge}`, "u"),
     words: ([, width, name]) => [`${plain(width!)}${name}`, name!, `${plain(width!)}in`, plain(width!)],

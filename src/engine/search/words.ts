@@ -35,6 +35,9 @@ function cut(text: string, take: (words: string[]) => string[]): string[] {
 const ordinaryWords = (text: string): string[] =>
   (text.match(ordinary) ?? []).filter((word) => !common.has(word));
 
+/** Series of threads with points: "B.A.", "B.S.W.", "U. N. C.". */
+const dottedSeries = /(?<![\p{L}.])(?:b\. ?a|b\. ?s\. ?[wfp]|u\. ?n\. ?[cfs])(?:\.|(?![\p{L}\p{N}.]))/gu;
+
 /** One way of writing for letters, fractions, the multiplication sign and the decimal comma. */
 function tidy(text: string): string {
   if (/^[a-z ]*$/i.test(text)) return text.toLowerCase();
@@ -43,8 +46,9 @@ function tidy(text: string): string {
     .normalize("NFKD")
     .replace(/\p{M}/gu, "")
     .toLowerCase()
+    .replace(dottedSeries, (name) => name.replace(/[. ]/g, ""))
     .replaceAll("\u2044", "/")
-    .replace(/[×✕]/g, "x")
+    .replace(/[×✕]|(?<=\d ?)\*(?= ?\d)/g, "x")
     .replace(/[‐-―−]/g, "-")
     .replace(/[″”“]/g, '"')
     .replace(/(\d),(?=\d)/g, "$1.")

@@ -22,6 +22,7 @@ export const defaultProgramme: Programme = {
   lapsedNeeds: "suspend",
   mentors: [],
   soonDays: 60,
+  words: [],
 };
 
 export function makeProgramme(data: z.output<typeof schema.programme>): Programme {
@@ -37,6 +38,7 @@ export function makeProgramme(data: z.output<typeof schema.programme>): Programm
     lapsedNeeds: data["sign-off"]?.["lapsed-needs"] ?? defaultProgramme.lapsedNeeds,
     mentors: data.mentors.map(makeMentor),
     soonDays: data["soon-days"],
+    words: data.words,
     session: data.session ?? defaultProgramme.session,
     pass: data.pass ?? defaultProgramme.pass,
     sitAgain: data["sit-again"] ?? defaultProgramme.sitAgain,

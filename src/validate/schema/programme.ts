@@ -33,6 +33,22 @@ const room = fields(
   },
 );
 
+/** One list of names with commas between, or as a list. */
+const sameMeaning = z
+  .union([text.transform((line) => line.split(",").map((name) => name.trim())), z.array(text)], {
+    error: "names that mean the same, with commas between: methylated spirit, meths",
+  })
+  .superRefine((names, context) => {
+    const known = new Set(names.map((name) => name.toLowerCase()));
+    const wanted = "two or more different names that mean the same, with commas between";
+    if (names.includes(""))
+      context.addIssue(fault("wrong-type", `${wanted}; there is nothing between two commas`));
+    else if (names.length < 2)
+      context.addIssue(fault("wrong-type", `${wanted}, not "${names[0]?.slice(0, 60) ?? ""}" alone`));
+    else if (known.size < names.length)
+      context.addIssue(fault("wrong-type", `${wanted}; one stands there twice`));
+  });
+
 export const programme = fields(
   {
     name: text,
@@ -54,6 +70,7 @@ export const programme = fields(
     "sign-off": programmeSignOff.optional(),
     mentors: z.array(mentor).default([]),
     "soon-days": wholeNumber.default(60),
+    words: z.array(sameMeaning).max(500, "at most 500 rows").default([]),
   },
   {
     name: "The programme's name, as it stands at the head of every page.",
@@ -74,5 +91,7 @@ export const programme = fields(
     "sign-off": "What a sign-off asks for; a module may ask for more.",
     mentors: "Who may sign trainees off, with their public keys and what they may sign.",
     "soon-days": "How many days before a sign-off lapses this is said: 60 where nothing is.",
+    words:
+      "Names that mean the same, a row each, by any of which the search finds the others: methylated spirit, meths.",
   },
 );

@@ -3,12 +3,22 @@ import { indexWords, queryWords } from "../../../src/engine/search/words.ts";
 
 /** Ways of writing one name. Designations after BS 93, ISO 68-1/965-1, ASME B1.1 and BS 84; the others are common practice. */
 const sameName: readonly (readonly string[])[] = [
-  ["2 BA", "2BA", "2 ba", "Ba 2", "2-BA", "No. 2 BA"],
-  ["M3x0.5", "m3 x 0.5", "M3 × 0.5", "M3X0,5", "M 3 x .5", "M3x0.50"],
-  ["1/4-20 UNC", "1/4 - 20 unc", "¼-20 UNC", '1/4"-20 UNC', "1/4 in x 20 UNC", "1/4–20UNC"],
+  ["2 BA", "2BA", "2 ba", "Ba 2", "2-BA", "No. 2 BA", "2 B.A.", "2 B. A.", "2 b.a"],
+  ["M3x0.5", "m3 x 0.5", "M3 × 0.5", "M3X0,5", "M 3 x .5", "M3x0.50", "M3 x 0,5", "M3*0.5"],
+  [
+    "1/4-20 UNC",
+    "1/4 - 20 unc",
+    "¼-20 UNC",
+    '1/4"-20 UNC',
+    "1/4 in x 20 UNC",
+    "1/4–20UNC",
+    "1/4 20 UNC",
+    "1/4-20 U.N.C.",
+  ],
+  ["1/4-20", "1/4 20", "¼ 20", "1/4 x 20"],
   ["#4-40 UNC", "4-40 unc", "No. 4-40 UNC", "no 4-40UNC"],
   ["1/4 in BSF", "1/4 BSF", '1/4" bsf', "¼ BSF"],
-  ["1 1/4 in BSW", "1¼ BSW", "1 1/4 bsw"],
+  ["1 1/4 in BSW", "1¼ BSW", "1 1/4 bsw", "1 1/4 B.S.W."],
   ["5 mm", "5mm", "5.0 MM"],
   ["café", "Cafe", "CAFÉ"],
 ];

@@ -1,0 +1,32 @@
+/** Loads shards as classic scripts, which works from disk too, where nothing can be fetched. */
+import { type ProseGlobal, proseFolder } from "../../model/search-data.ts";
+
+export class Shards {
+  readonly #root: string;
+  readonly #came: () => void;
+  readonly #asked = new Set<string>();
+
+  /** `came` is called whenever one is there. */
+  constructor(root: string, came: () => void) {
+    this.#root = root;
+    this.#came = came;
+  }
+
+  readonly loaded = (name: string): unknown => {
+    const all = (globalThis as ProseGlobal).benchwrightProse;
+    return all !== undefined && Object.hasOwn(all, name) ? all[name] : undefined;
+  };
+
+  /** Asks for those that are not here yet. One that could not be had is asked for again by the next key. */
+  want(names: Iterable<string | undefined>): void {
+    for (const name of names) {
+      if (name === undefined || name === "" || this.#asked.has(name)) continue;
+      this.#asked.add(name);
+      const script = document.createElement("script");
+      script.src = `${this.#root}${proseFolder}${name}.js`;
+      script.addEventListener("load", () => this.#came());
+      script.addEventListener("error", () => this.#asked.delete(name));
+      document.head.append(script);
+    }
+  }
+}
