@@ -35,6 +35,9 @@ interface KeptNote {
   readonly texts: readonly (readonly [path: string, text: string])[];
 }
 
+/** What a build is at. */
+export type Stage = "reading" | "checking" | "writing";
+
 export interface BuildOptions {
   readonly contentDir: string;
   readonly siteDir: string;
@@ -42,6 +45,8 @@ export interface BuildOptions {
   readonly cacheDir: string | undefined;
   /** False for a site that no device is to keep, as while its content is being written. True where nothing is said. */
   readonly offline?: boolean;
+  /** Told at the beginning of each stage, with how many modules there are once that is known. */
+  readonly tell?: (stage: Stage, modules?: number) => void;
 }
 
 /** Builds once. See `buildWith`. */
@@ -61,7 +66,7 @@ export async function buildSite(options: BuildOptions): Promise<BuildResult> {
  */
 export async function buildWith(
   crew: Crew,
-  { contentDir, siteDir, cacheDir, offline = true }: BuildOptions,
+  { contentDir, siteDir, cacheDir, offline = true, tell = () => undefined }: BuildOptions,
 ): Promise<BuildResult> {
   const started = performance.now();
   const summary = (made: { pages: number; modules: number }): Summary => ({
@@ -79,8 +84,10 @@ export async function buildWith(
           diagnostics: before.warnings,
           texts: new Map(before.texts),
         };
+      tell("reading");
       const opened = await crew.all((hand) => hand.open());
       const outlines = opened.flatMap((share) => share.outlines).sort((a, b) => (a.path < b.path ? -1 : 1));
+      tell("checking", outlines.filter(({ path }) => path.endsWith("/module.md")).length);
       const checked = await crew.all((hand) => hand.check(outlines));
       const { diagnostics, texts } = gathered([...opened, ...checked]);
       const modules = outlines.filter(({ path, isSound }) => isSound && path.endsWith("/module.md")).length;
@@ -91,6 +98,7 @@ export async function buildWith(
       // What devices keep is a list of all files, and what is kept by digest a whole site: those are made as a whole.
       const isWhole = offline || digest !== undefined || !stillStands(siteDir, crew.standing);
       const folders = { contentDir, outDir };
+      tell("writing", modules);
       const { pages, unchanged } = await write(
         crew,
         folders,

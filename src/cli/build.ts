@@ -6,6 +6,7 @@ import { reportJson } from "../report/json.ts";
 import { counted } from "../report/text.ts";
 import { type Call, type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
 import { contentFolder, hasErrors, printReport } from "./content.ts";
+import { type Line, type Progress, progressOn } from "./progress.ts";
 import { buildSingle } from "./single.ts";
 
 export const toOption = {
@@ -30,8 +31,10 @@ export const build: Command = {
     json: jsonOption,
   },
   async run(call, output) {
+    const progress = progressOn(call.flag("json") ? silent : process.stderr);
     const options = {
       contentDir: contentFolder(call),
+      progress,
       cacheDir: call.flag("fresh") ? undefined : cacheFolder(),
     };
     const single = call.text("single");
@@ -75,10 +78,20 @@ export function siteFolder(call: Call): string {
 export const cacheFolder = (): string => resolve(".cache", "benchwright");
 
 /** Builds. The stages are loaded only now, so that other commands start without them. */
-async function runBuild(options: BuildOptions): Promise<BuildResult> {
+async function runBuild({
+  progress,
+  ...options
+}: BuildOptions & { progress: Progress }): Promise<BuildResult> {
   const { buildSite } = await import("../build.ts");
-  return refusable(buildSite(options));
+  try {
+    return await refusable(buildSite({ ...options, tell: progress.tell }));
+  } finally {
+    progress.end();
+  }
 }
+
+/** For a program there is one JSON value and nothing else. */
+const silent: Line = { write: () => undefined };
 
 /** A target that is refused is a wrong call. */
 export async function refusable<Result>(building: Promise<Result>): Promise<Result> {
