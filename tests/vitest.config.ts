@@ -12,6 +12,7 @@ export default defineConfig({
     expect: { requireAssertions: true },
     // Two cores: more workers only wait for one another.
     maxWorkers: 2,
-    testTimeout: 30_000,
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 });

@@ -6,7 +6,7 @@ const visitor = withBrowser();
 
 const needScript = [
   ...["practice", "dry-run", "quiz", "bench", "plain sums/", "plain faults/", "plain record/"],
-  ...["plain check/", "plain desk/", "plain desk/evening/"],
+  ...["plain about/", "plain check/", "plain desk/", "plain desk/evening/"],
 ];
 
 test.each(pageOfEachKind())("$kind ($path) reads without JavaScript", async ({ path, kind }) => {

@@ -134,7 +134,7 @@ test("by keys alone: a name, the file, what is next, and erasing", async () => {
     .toBe(true);
   await pressByKey(page, page.getByRole("button", { name: "Yes, erase it all" }));
   await page.getByText(/^Erased\./).waitFor();
-  expect(await page.locator('[data-fact="name"] dd').innerText()).toBe("");
+  await expect.poll(() => page.locator('[data-fact="name"] dd').innerText()).toBe("");
 });
 
 test("a record goes to another device: the key first, locked, then the file", async () => {

@@ -85,7 +85,9 @@ test("a fastener is found by its name and thread, and its link leads to its row 
     .find((found) => found !== null)!;
   const { page } = await visitor.open("search/");
   await page.keyboard.type(`${name} ${thread}`);
-  const link = results(page).and(page.locator(`[href$="#${id}"]`));
+  const link = results(page)
+    .and(page.locator(`[href$="#${id}"]`))
+    .first();
   expect(await link.textContent()).toBe(`${name}, ${thread}`);
   expect(await link.locator("xpath=..").textContent()).toContain("parts list of");
   await link.click();
@@ -95,9 +97,11 @@ test("a fastener is found by its name and thread, and its link leads to its row 
 test("a slip of the finger is forgiven, and what is not there is told", async () => {
   const { page } = await visitor.open("search/");
   await page.keyboard.type("screwdrvier");
-  expect((await results(page).allTextContents()).join().toLowerCase()).toContain("screwdriver");
+  await expect
+    .poll(async () => (await results(page).allTextContents()).join().toLowerCase())
+    .toContain("screwdriver");
   await field(page).fill("zzqxv");
-  await expect.poll(() => page.getByRole("status").textContent()).toMatch(/nothing found/i);
+  await expect.poll(() => page.locator(".search-status").textContent()).toMatch(/nothing found/i);
   expect(await results(page).count()).toBe(0);
 });
 

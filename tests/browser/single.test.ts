@@ -62,7 +62,9 @@ test("it is valid HTML, no two of its ids are alike, and each link within it lea
   expect(links.filter((id) => !ids.includes(id))).toEqual([]);
 });
 
-test("every part shows without a fault of accessibility, and nothing is asked for", async () => {
+test("every part shows without a fault of accessibility, and nothing is asked for", {
+  timeout: 300_000,
+}, async () => {
   const { page, troubles } = await visitor.open("motor.html");
   const requests = requestsOf(page);
   const names = [

@@ -36,7 +36,7 @@ export function checkLaws(found: Found, laws: readonly Law[], exceptions: readon
 }
 
 function isLawful(one: Import, law: Law, target: Target): boolean {
-  if (target === law.from || law.may.includes(target)) return true;
+  if (target === law.from || law.may.includes(target) || law.may.includes(pathOf(one))) return true;
   if (law.may.includes("*")) return !target.startsWith(outside);
   return one.typeOnly && law.types?.includes(target) === true;
 }

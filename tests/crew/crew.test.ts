@@ -74,7 +74,9 @@ test("threads give the bytes that one thread gives", { timeout: 240_000 }, async
   expect([...built].filter(([file, bytes]) => alone.get(file) !== bytes).map(([file]) => file)).toEqual([]);
 });
 
-test("a crew that builds again makes what changed, takes the rest as it stands, and gives what a fresh build gives", async () => {
+test("a crew that builds again makes what changed, takes the rest as it stands, and gives what a fresh build gives", {
+  timeout: 120_000,
+}, async () => {
   const contentDir = programmeOf(6);
   const siteDir = join(temporaryFolder(), "site");
   const crew = hands(2, contentDir);
