@@ -44,7 +44,7 @@ test("a step is found by its heading, and its link leads to it on its page", asy
 test("the arrow keys go through what is found, Escape goes back", async () => {
   const { page } = await visitor.open("search/");
   await page.keyboard.type("screw");
-  expect(await results(page).count()).toBeGreaterThan(1);
+  await expect.poll(() => results(page).count()).toBeGreaterThan(1);
   await page.keyboard.press("ArrowDown");
   await page.keyboard.press("ArrowDown");
   expect(await hasFocus(results(page).nth(1))).toBe(true);
@@ -148,15 +148,17 @@ test("what stands in the prose of a section is found with its sentence, its word
 test("a word of the trade is found by another for the same, and it is said", async () => {
   const { page } = await visitor.open("search/");
   await page.keyboard.type("mineral spirits");
-  expect((await results(page).allTextContents()).join().toLowerCase()).toContain("white spirit");
-  await expect.poll(() => page.getByRole("status").textContent()).toContain("“white spirit”");
+  await expect
+    .poll(async () => (await results(page).allTextContents()).join().toLowerCase())
+    .toContain("white spirit");
+  await expect.poll(() => page.locator(".search-status").textContent()).toContain("“white spirit”");
 });
 
 test("a misspelt word is mended, and it is said", async () => {
   const { page } = await visitor.open("search/");
   await page.keyboard.type("sping");
   await expect
-    .poll(() => page.getByRole("status").textContent())
+    .poll(() => page.locator(".search-status").textContent())
     .toContain("Nothing for “sping”; shown for “spring”");
   expect(await results(page).count()).toBeGreaterThan(0);
 });

@@ -98,15 +98,13 @@ export class SearchView {
     );
   }
 
-  /** Something more is here. Whoever reads the list stays where they are. */
+  /** Something more is here. While someone goes through the list it stays as it is. */
   #came(): void {
-    const links = () => [...this.#list.querySelectorAll("a")];
-    const here = links().find((link) => link === document.activeElement)?.href;
+    if (this.#list.contains(document.activeElement)) {
+      this.#field.addEventListener("focus", () => this.#came(), { once: true });
+      return;
+    }
     const hits = this.#draw();
-    if (here !== undefined)
-      links()
-        .find(({ href }) => href === here)
-        ?.focus();
     clearTimeout(this.#waiting);
     this.#waiting = setTimeout(() => {
       this.#say(hits);
