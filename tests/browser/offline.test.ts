@@ -16,7 +16,7 @@ const folder = mkdtempSync(join(tmpdir(), "benchwright-offline-"));
 /** What the server gives out is what this leads to. */
 const current = join(folder, "current");
 let server: StaticServer;
-const visitor = withBrowser(() => server.url);
+const visitor = withBrowser(() => server.url, { keepsSites: true });
 
 beforeAll(async () => {
   cpSync(inject("siteDir"), join(folder, "a"), { recursive: true });

@@ -25,8 +25,14 @@ export interface Visitor {
   open(path: string, options?: BrowserContextOptions): Promise<Visit>;
 }
 
-/** Call it once in a test file. Pages are closed with the browser when the file's tests are done. A site that a test builds is known only later. */
-export function withBrowser(site: string | (() => string) = inject("siteUrl")): Visitor {
+/**
+ * Call it once in a test file. Pages are closed with the browser when the file's tests are done. A site that a test builds is known
+ * only later. Where `keepsSites` is set, the browser can keep sites for use without a network.
+ */
+export function withBrowser(
+  site: string | (() => string) = inject("siteUrl"),
+  { keepsSites = false }: { keepsSites?: boolean } = {},
+): Visitor {
   let browser: Browser | undefined;
   beforeAll(async () => {
     browser = await chromium.launch({ executablePath: inject("chromium"), args });
@@ -40,6 +46,9 @@ export function withBrowser(site: string | (() => string) = inject("siteUrl")): 
       // Generous, for machines that have much else to do.
       context.setDefaultTimeout(30_000);
       context.setDefaultNavigationTimeout(60_000);
+      // Each visitor is a new one, and would fetch the whole site to keep it.
+      if (!keepsSites)
+        await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"));
       const page = await context.newPage();
       const base = typeof site === "string" ? site : site();
       const troubles = watchFor(page, base);
