@@ -1,6 +1,8 @@
 /** A safety message: signal word, what the hazard is, what comes of it, how to avoid it (ANSI Z535.6, ISO 3864-2). */
 import { type Address, linkTo } from "../../src/model/address.ts";
 import { type Hazard, signalWords } from "../../src/model/sheet.ts";
+import type { ModuleView } from "../../src/model/site.ts";
+import type { Book } from "../book.ts";
 import { attribute, type Html, html, type Value } from "../html.ts";
 import { sentence } from "../words.ts";
 import { signalWord } from "./signal-word.ts";
@@ -34,6 +36,10 @@ export function shortSafetyMessage(hazard: Hazard, isFresh: boolean): Html {
 /** The id of the full message at the front. */
 export const messageAnchor = (hazard: string): string => `s_hazard-${hazard}`;
 
+/** Signal word and name alone, for where the message stands in full elsewhere. */
+export const warningWords = ({ signal, title }: Hazard): Html =>
+  html`<span class="row-warning">${signalWord(signal)} ${title}</span>`;
+
 function message({ signal }: Hazard, name: Value, text: Html, anchor?: string): Html {
   return html`<div class="message"${attribute("id", anchor)}>
 <p class="message-head">${signalWord(signal)} ${name}</p>
@@ -42,7 +48,15 @@ ${text}
 `;
 }
 
-/** Gravest first; equal ones keep their order. */
-export function byGravity(hazards: readonly Hazard[]): Hazard[] {
-  return [...hazards].sort((a, b) => signalWords.indexOf(a.signal) - signalWords.indexOf(b.signal));
+/** The hazards with these ids that have a sheet, each once, gravest first; equally grave ones keep their order. */
+export function hazardsNamed(ids: Iterable<string>, { hazards }: Book): Hazard[] {
+  const sheets = [...new Set(ids)].map((id) => hazards.get(id)?.sheet);
+  const gravity = ({ signal }: Hazard): number => signalWords.indexOf(signal);
+  return sheets.filter((each) => each !== undefined).sort((a, b) => gravity(a) - gravity(b));
 }
+
+/** Ids of the hazards that a module or a step of it names. */
+export const hazardIds = ({ module, steps }: ModuleView): string[] => [
+  ...module.hazards,
+  ...steps.flatMap(({ step }) => step.hazards),
+];

@@ -5,17 +5,16 @@ import type { Book } from "../book.ts";
 import { type Html, html } from "../html.ts";
 import { lines } from "./lines.ts";
 import { wasted, worn } from "./protection.ts";
-import { byGravity, messageAnchor, safetyMessage } from "./safety-message.ts";
+import { hazardIds, hazardsNamed, messageAnchor, safetyMessage } from "./safety-message.ts";
 
-export function safety({ module, steps }: ModuleView, book: Book, from: Address): Html | undefined {
-  const ids = new Set([...module.hazards, ...steps.flatMap(({ step }) => step.hazards)]);
-  const hazards = [...ids].map((id) => book.hazards.get(id)?.sheet).filter((each) => each !== undefined);
-  const clothes = lines([...worn(module), wasted(module)]);
+export function safety(view: ModuleView, book: Book, from: Address): Html | undefined {
+  const hazards = hazardsNamed(hazardIds(view), book);
+  const clothes = lines([...worn(view.module), wasted(view.module)]);
   if (hazards.length === 0 && clothes === undefined) return undefined;
   return html`<section class="group" aria-labelledby="s_safety">
 <h2 id="s_safety">Safety</h2>
 ${clothes}<div class="messages">
-${byGravity(hazards).map((each) => safetyMessage(each, from, messageAnchor(each.id)))}</div>
+${hazards.map((each) => safetyMessage(each, from, messageAnchor(each.id)))}</div>
 </section>
 `;
 }

@@ -16,7 +16,7 @@ import { lines } from "./lines.ts";
 import { needs } from "./needs.ts";
 import { wasted, worn } from "./protection.ts";
 import { record, recorded } from "./record.ts";
-import { byGravity, safetyMessage, shortSafetyMessage } from "./safety-message.ts";
+import { hazardsNamed, safetyMessage, shortSafetyMessage } from "./safety-message.ts";
 import { stepSupplies } from "./step-supplies.ts";
 import { signs, troubles } from "./teaching.ts";
 
@@ -67,8 +67,7 @@ function marks({ time, critical, hotWork }: ModuleStep): Html | undefined {
 
 /** Everything that has to be read before the work of the step. */
 function guards(step: ModuleStep, fresh: ReadonlySet<string>, { book, from, view, isApart }: StepPage): Html {
-  const hazards = step.hazards.map((id) => book.hazards.get(id)?.sheet).filter((each) => each !== undefined);
-  return html`${byGravity(hazards).map((each) => (isApart ? safetyMessage(each, from) : shortSafetyMessage(each, fresh.has(each.id))))}${gate(step, book)}${lines([...worn(step), ...stepSupplies(step, view.module, book, from)])}`;
+  return html`${hazardsNamed(step.hazards, book).map((each) => (isApart ? safetyMessage(each, from) : shortSafetyMessage(each, fresh.has(each.id))))}${gate(step, book)}${lines([...worn(step), ...stepSupplies(step, view.module, book, from)])}`;
 }
 
 function gate({ conditions }: ModuleStep, book: Book): Html | undefined {

@@ -1,18 +1,17 @@
 /** The steps, phase by phase, with the plain prose among them. */
-import { startingTray } from "../../src/engine/procedure/tray.ts";
 import { anchorOf } from "../../src/model/link.ts";
 import type { StepView } from "../../src/model/site.ts";
 import type { Section } from "../../src/model/source.ts";
 import { type Html, html } from "../html.ts";
 import { isStep, type PhaseOfWork } from "../phases.ts";
-import { trayAccounts } from "../tray/account.ts";
+import { trayAccounts, traysOf } from "../tray/account.ts";
 import { counted, duration } from "../words.ts";
 import { plainSection } from "./plain-section.ts";
 import { type StepPage, type StepPlace, step } from "./step.ts";
 
 export function work(phases: readonly PhaseOfWork[], page: StepPage): Html {
   const accounts = trayAccounts(page.view);
-  const trays = [startingTray(page.view.module.procedure), ...page.view.steps.map((each) => each.tray)];
+  const trays = traysOf(page.view);
   const fresh = freshHazards(page.view.steps);
   const place = ({ step, number }: StepView): StepPlace => ({
     before: trays[number - 1]!,

@@ -10,7 +10,7 @@ import type { DryRunData, DryRunHazard, DryRunStep } from "../../src/model/page-
 import type { Hazard } from "../../src/model/sheet.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
-import { byGravity } from "../components/safety-message.ts";
+import { hazardsNamed } from "../components/safety-message.ts";
 import { frame } from "../frame.ts";
 import { html } from "../html.ts";
 import { counted } from "../words.ts";
@@ -45,7 +45,10 @@ ${faultsLine(from)}</div>`,
 
 function dryRunData({ module, release }: ModuleView, book: Book, from: Address): DryRunData {
   const { steps } = module.procedure;
-  const hazards = byGravity(hazardsOf(steps, book));
+  const hazards = hazardsNamed(
+    steps.flatMap((step) => step.hazards),
+    book,
+  );
   const precedence = performingPrecedence(module.procedure);
   const procedure = packProcedure(module.procedure);
   return {
@@ -57,11 +60,6 @@ function dryRunData({ module, release }: ModuleView, book: Book, from: Address):
     procedure,
     record: recordedAs(release?.run?.digest, book.site.programme, from),
   };
-}
-
-function hazardsOf(steps: readonly ModuleStep[], book: Book): Hazard[] {
-  const ids = new Set(steps.flatMap((step) => step.hazards));
-  return [...ids].map((id) => book.hazards.get(id)?.sheet).filter((each) => each !== undefined);
 }
 
 function runStep(step: ModuleStep, known: readonly Hazard[], from: Address, module: string): DryRunStep {

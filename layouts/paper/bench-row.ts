@@ -1,17 +1,16 @@
 /** A step of the bench sheet: its number, its warnings, what is done, room for what is noted, a box. */
 
-import { startingTray, type Tray } from "../../src/engine/procedure/tray.ts";
+import type { Tray } from "../../src/engine/procedure/tray.ts";
 import { t } from "../../src/engine/words.ts";
-import type { Condition } from "../../src/model/programme.ts";
 import type { ModuleView, StepView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
 import { acts } from "../components/acts.ts";
 import { box } from "../components/box.ts";
 import { type Line, line, lines } from "../components/lines.ts";
 import { worn } from "../components/protection.ts";
-import { byGravity } from "../components/safety-message.ts";
-import { signalWord } from "../components/signal-word.ts";
+import { hazardsNamed, warningWords } from "../components/safety-message.ts";
 import { type Html, html, join } from "../html.ts";
+import { traysOf } from "../tray/account.ts";
 import { capital, duration, sentence } from "../words.ts";
 import { blank } from "./blanks.ts";
 
@@ -24,11 +23,11 @@ export interface RowPlace {
 export interface RowSource {
   readonly view: ModuleView;
   readonly book: Book;
-  readonly conditions: ReadonlyMap<string, Condition>;
 }
 
-export function rowPlaces({ module, steps }: ModuleView): Map<string, RowPlace> {
-  const trays = [startingTray(module.procedure), ...steps.map(({ tray }) => tray)];
+export function rowPlaces(view: ModuleView): Map<string, RowPlace> {
+  const { steps } = view;
+  const trays = traysOf(view);
   const numbers = new Map(steps.map(({ step, number }) => [step.id, number]));
   return new Map(steps.map(({ step, number }) => [step.id, { before: trays[number - 1]!, numbers }]));
 }
@@ -47,12 +46,8 @@ ${lines(guards(view, source))}${acts(step, before, source.view.module.procedure)
 
 /** Signal words with the names of the hazards: what each means stands at the head of the sheet. */
 function warnings({ step }: StepView, book: Book): Html | undefined {
-  const hazards = step.hazards.map((id) => book.hazards.get(id)?.sheet).filter((each) => each !== undefined);
-  if (hazards.length === 0) return undefined;
-  const words = byGravity(hazards).map(
-    ({ signal, title }) => html`<span class="row-warning">${signalWord(signal)} ${title}</span>`,
-  );
-  return html`<p class="row-warnings">${join(words, " ")}</p>\n`;
+  const words = hazardsNamed(step.hazards, book).map(warningWords);
+  return words.length === 0 ? undefined : html`<p class="row-warnings">${join(words, " ")}</p>\n`;
 }
 
 function marks({ step: { time, critical, hotWork } }: StepView): Html | undefined {
@@ -64,7 +59,8 @@ function marks({ step: { time, critical, hotWork } }: StepView): Html | undefine
   return words.length === 0 ? undefined : html` <small>${join(words, " · ")}</small>`;
 }
 
-function guards({ step }: StepView, { book, conditions }: RowSource): Line[] {
+function guards({ step }: StepView, { book }: RowSource): Line[] {
+  const { conditions } = book.site.programme;
   const unknown = step.conditions.map((id) => conditions.get(id)?.name ?? id);
   const substances = step.substances.map((id) => book.substances.get(id)?.sheet.title ?? id);
   return [

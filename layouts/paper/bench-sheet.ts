@@ -1,12 +1,11 @@
 /** The bench sheet: every step on few lines, to tick off and write on beside the machine. */
 import { t } from "../../src/engine/words.ts";
-import type { Condition } from "../../src/model/programme.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import { checks } from "../components/checks.ts";
 import { conditions } from "../components/conditions.ts";
 import { lines } from "../components/lines.ts";
 import { worn } from "../components/protection.ts";
-import { byGravity, messageAnchor, safetyMessage } from "../components/safety-message.ts";
+import { hazardIds, hazardsNamed, messageAnchor, safetyMessage } from "../components/safety-message.ts";
 import { type Html, html } from "../html.ts";
 import { divide } from "../phases.ts";
 import { benchRow, type RowPlace, rowPlaces } from "./bench-row.ts";
@@ -18,32 +17,24 @@ export function benchSheet(source: SheetSource): Html {
   const { emergency } = book.site.programme;
   return html`${blanks([t`Machine and its number`, t`As found`, t`Worked by`, t`Mentor`, t`Begun on`, t`Done on`])}
 <p class="small">For those who have read the operation sheet and were shown the work; it goes before this sheet, and the mentor before both.${emergency === undefined ? undefined : html` <b>In an emergency:</b> ${emergency}`}</p>
-${hazards(source)}${gate(source)}${checks(view.module.asFound, t`As found`, t`Found`)}${steps(source)}${checks(view.module.asLeft, t`As left`, t`Left`)}`;
+${hazards(source)}${conditions(view, book)}${checks(view.module.asFound, t`As found`, t`Found`)}${steps(source)}${checks(view.module.asLeft, t`As left`, t`Left`)}`;
 }
 
-function hazards({ view: { module, steps }, book, from }: SheetSource): Html {
-  const ids = new Set([...module.hazards, ...steps.flatMap(({ step }) => step.hazards)]);
-  const known = [...ids].map((id) => book.hazards.get(id)?.sheet).filter((each) => each !== undefined);
-  return html`${lines(worn(module))}<div class="messages">
-${byGravity(known).map((each) => safetyMessage(each, from, messageAnchor(each.id)))}</div>
+function hazards({ view, book, from }: SheetSource): Html {
+  return html`${lines(worn(view.module))}<div class="messages">
+${hazardsNamed(hazardIds(view), book).map((each) => safetyMessage(each, from, messageAnchor(each.id)))}</div>
 `;
-}
-
-/** Conditions that must be known before work, as on the operation sheet. */
-function gate({ view, book }: SheetSource): Html | undefined {
-  return conditions(view, book);
 }
 
 function steps({ view, book }: SheetSource): Html {
   const places = rowPlaces(view);
   const ends = sessionEnds(view);
-  const names: ReadonlyMap<string, Condition> = book.site.programme.conditions;
   return html`${divide(view).phases.map(
     ({ title, steps }) => html`<h3>${title}</h3>
 <ol class="bench-rows">
 ${steps.map((step): Html => {
   const place: RowPlace = places.get(step.step.id)!;
-  return html`${benchRow(step, place, { view, book, conditions: names })}${step.number === view.steps.length ? undefined : stop(step.step.stop, ends.get(step.step.id))}`;
+  return html`${benchRow(step, place, { view, book })}${step.number === view.steps.length ? undefined : stop(step.step.stop, ends.get(step.step.id))}`;
 })}</ol>
 `,
   )}`;

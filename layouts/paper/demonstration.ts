@@ -6,8 +6,7 @@ import { t } from "../../src/engine/words.ts";
 import type { Hazard } from "../../src/model/sheet.ts";
 import type { StepView } from "../../src/model/site.ts";
 import { box } from "../components/box.ts";
-import { byGravity } from "../components/safety-message.ts";
-import { signalWord } from "../components/signal-word.ts";
+import { hazardsNamed, warningWords } from "../components/safety-message.ts";
 import { type Html, html } from "../html.ts";
 import { capital, duration, sentence } from "../words.ts";
 import { blanks } from "./blanks.ts";
@@ -23,9 +22,7 @@ interface KeyPoint {
 export function demonstration({ view, book }: SheetSource): Html {
   const met = new Set<string>();
   const rows = view.steps.map((step) => {
-    const hazards = byGravity(
-      step.step.hazards.map((id) => book.hazards.get(id)?.sheet).filter((each) => each !== undefined),
-    );
+    const hazards = hazardsNamed(step.step.hazards, book);
     const fresh = hazards.filter(({ id }) => !met.has(id));
     for (const { id } of fresh) met.add(id);
     return stepRows(step, hazards, keyPoints(step, fresh, view.steps));
@@ -46,9 +43,7 @@ ${rows}</table>
 function stepRows({ step, number }: StepView, hazards: readonly Hazard[], points: readonly KeyPoint[]): Html {
   const shown = points.length === 0 ? [undefined] : points;
   const time = step.time > 0 ? html` <small>${duration(step.time)}</small>` : undefined;
-  const words = hazards.map(
-    ({ signal, title }) => html`<span class="row-warning">${signalWord(signal)} ${title}</span> `,
-  );
+  const words = hazards.map((hazard) => html`${warningWords(hazard)} `);
   return html`<tbody>
 ${shown.map(
   (point, index) =>

@@ -1,12 +1,11 @@
 /** Each set of fasteners drawn at true size, as far as its thread and length are known, to hold a screw against. */
-import { valueWords } from "../../src/engine/value-words.ts";
-import { t } from "../../src/engine/words.ts";
 import { trueSize } from "../../src/engine/workshop/true-size.ts";
 import type { ModuleFastener } from "../../src/model/module.ts";
 import { type Html, html, join } from "../html.ts";
 import { capital, sentence } from "../words.ts";
 import { blank } from "./blanks.ts";
 import { drawingOf, scaleBar } from "./drawing.ts";
+import { kindWords } from "./kind-words.ts";
 import type { SheetSource } from "./sheet.ts";
 
 /** Undefined for a module without fasteners. */
@@ -40,8 +39,6 @@ const toMeasure = html`<p class="drawn-measured">Measured: diameter ${blank("sho
 
 function whatItIs({ kind, thread, length, drive, note }: ModuleFastener): Html {
   const size = [thread, length].filter((each) => each !== undefined).join(" × ");
-  const words = [kind === "makers own" ? t`maker’s own thread` : valueWords(kind), size, drive].filter(
-    (each) => each !== undefined && each !== "",
-  );
+  const words = [kindWords(kind), size, drive].filter((each) => each !== undefined && each !== "");
   return html`${sentence(capital(words.join(", ")))}${note === undefined ? undefined : html` <small>${sentence(capital(note))}</small>`}`;
 }

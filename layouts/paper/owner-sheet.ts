@@ -10,7 +10,7 @@ import { box } from "../components/box.ts";
 import { checks } from "../components/checks.ts";
 import { ends } from "../components/ends.ts";
 import { type Column, ruledTable } from "../components/ruled-table.ts";
-import { byGravity } from "../components/safety-message.ts";
+import { hazardIds, hazardsNamed } from "../components/safety-message.ts";
 import { signalWord } from "../components/signal-word.ts";
 import { type Html, html } from "../html.ts";
 import { capital, listed, sentence } from "../words.ts";
@@ -108,9 +108,8 @@ ${own.length === 0 ? undefined : html`<p>Inside it, once it is opened:</p>\n<ul 
 `;
 }
 
-function machineHazards({ view: { module, steps }, book }: SheetSource): Hazard[] {
+function machineHazards({ view, book }: SheetSource): Hazard[] {
   const brought = new Set([...book.substances.values()].flatMap(({ sheet }) => sheet.hazards));
-  const ids = new Set([...module.hazards, ...steps.flatMap(({ step }) => step.hazards)]);
-  const known = [...ids].filter((id) => !brought.has(id)).map((id) => book.hazards.get(id)?.sheet);
-  return byGravity(known.filter((each) => each !== undefined));
+  const own = hazardIds(view).filter((id) => !brought.has(id));
+  return hazardsNamed(own, book);
 }

@@ -1,19 +1,19 @@
 /** Labels to cut out and put into the tins: what lies there, how many, and between which steps. */
 
 import { type Label, type LabelledThing, labelsOf, type Stay } from "../../src/engine/procedure/labels.ts";
-import { startingTray } from "../../src/engine/procedure/tray.ts";
-import { valueWords } from "../../src/engine/value-words.ts";
 import { t } from "../../src/engine/words.ts";
 import type { Module } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
+import { traysOf } from "../tray/account.ts";
 import { capital, sentence } from "../words.ts";
 import { blank } from "./blanks.ts";
+import { kindWords } from "./kind-words.ts";
 import type { SheetSource } from "./sheet.ts";
 
 /** Undefined for a module in which nothing comes off. */
-export function trayLabels({ view: { module, steps } }: SheetSource): Html | undefined {
-  const { procedure } = module;
-  const labels = labelsOf(procedure, [startingTray(procedure), ...steps.map(({ tray }) => tray)]);
+export function trayLabels({ view }: SheetSource): Html | undefined {
+  const { module } = view;
+  const labels = labelsOf(module.procedure, traysOf(view));
   if (labels.length === 0) return undefined;
   return html`<p class="paper-how">Cut along the dashed lines and lay each label into its tin before the first step. Push a matched screw through its own number on the label, or lay it on it, the moment it is out.</p>
 <ul class="cut labels">
@@ -49,8 +49,6 @@ function sizeWords({ id }: LabelledThing, { procedure }: Module): string | undef
     .filter((each) => each !== undefined && each !== "")
     .join(", ");
 }
-
-const kindWords = (kind: string) => (kind === "makers own" ? t`maker’s own thread` : valueWords(kind));
 
 function stayWords({ out, back }: Stay): string {
   if (out === undefined)

@@ -1,6 +1,6 @@
 /** The tray of each step of a module as it is printed. */
 
-import { startingTray } from "../../src/engine/procedure/tray.ts";
+import { startingTray, type Tray } from "../../src/engine/procedure/tray.ts";
 import { accountsOfTrays, type TrayAccount } from "../../src/engine/procedure/tray-account.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 
@@ -14,6 +14,11 @@ export function trayAccounts(view: ModuleView): readonly TrayAccount[] {
 /** The sheet and the bench view print the same. */
 const known = new WeakMap<ModuleView, readonly TrayAccount[]>();
 
-function makeAccounts({ module: { procedure }, steps }: ModuleView): TrayAccount[] {
-  return accountsOfTrays(procedure, [startingTray(procedure), ...steps.map(({ tray }) => tray)]);
-}
+/** The tray before the first step, then after each, in the written order. */
+export const traysOf = ({ module: { procedure }, steps }: ModuleView): Tray[] => [
+  startingTray(procedure),
+  ...steps.map(({ tray }) => tray),
+];
+
+const makeAccounts = (view: ModuleView): TrayAccount[] =>
+  accountsOfTrays(view.module.procedure, traysOf(view));
