@@ -3,6 +3,7 @@ import { mkdir } from "node:fs/promises";
 import { join, relative, resolve } from "node:path";
 import * as esbuild from "esbuild";
 import type { Assets } from "../model/site.ts";
+import { browsers } from "./one-script.ts";
 
 /** Scripts, each for the pages of one kind; `<browserDir>/<entry>.ts`. */
 export const entries = [
@@ -78,7 +79,7 @@ async function run(options: BundleOptions, entryPoints: string[]): Promise<Map<s
     minify: options.minify,
     format: "iife",
     // The oldest that have the list methods of ES2023, which the engine uses.
-    target: ["chrome110", "firefox115", "safari16"],
+    target: browsers,
     charset: "utf8",
     entryNames: "[name]-[hash]",
     assetNames: "[name]-[hash]",

@@ -1,9 +1,10 @@
 /** Makes a built site one that is kept on a device: the list of its files, and the worker that keeps them. */
-import { readdir, readFile, writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { readFile, writeFile } from "node:fs/promises";
+import { basename, join } from "node:path";
 import type * as esbuild from "esbuild";
 import { type Edition, type EditionFile, editionFile, workerFile } from "../model/edition.ts";
 import { digestOf } from "./edition-digest.ts";
+import { filesBelow } from "./files-below.ts";
 import { oneScript } from "./one-script.ts";
 
 export interface OfflineOptions {
@@ -36,13 +37,9 @@ const together = 32;
 /** Every file below a folder, by path; hidden ones are not part of a site. O(bytes of those that are not `known`). */
 export async function listFiles(folder: string, known: readonly EditionFile[] = []): Promise<EditionFile[]> {
   const before = new Map(known.map((file) => [file[0], file]));
-  const paths = (await readdir(folder, { recursive: true, withFileTypes: true }))
-    .filter((entry) => entry.isFile() && !entry.name.startsWith("."))
-    .map((entry) =>
-      join(entry.parentPath, entry.name)
-        .slice(folder.length + 1)
-        .replaceAll("\\", "/"),
-    )
+  const paths = filesBelow(folder)
+    .filter((path) => !basename(path).startsWith("."))
+    .map((path) => path.replaceAll("\\", "/"))
     .sort();
   const files: EditionFile[] = [];
   for (let at = 0; at < paths.length; at += together) {

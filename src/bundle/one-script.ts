@@ -1,6 +1,9 @@
 /** Compiles a browser entry to a text, for what is not a fingerprinted file of the site. */
 import * as esbuild from "esbuild";
 
+/** The oldest browsers for which scripts and styles are compiled. */
+export const browsers = ["chrome110", "firefox115", "safari16"];
+
 /** As a classic script. Throws where that can't be done, which is a fault of the tool. */
 export async function oneScript(
   entry: string,
@@ -12,7 +15,7 @@ export async function oneScript(
     minify: true,
     write: false,
     format: "iife",
-    target: ["chrome110", "firefox115", "safari16"],
+    target: browsers,
     charset: "utf8",
     logLevel: "silent",
     ...words,

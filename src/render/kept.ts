@@ -20,8 +20,17 @@ export interface Written {
   readonly unchanged: readonly string[];
 }
 
-/** True where the page stands in the site as it would come out. */
-export function stands({ file, inputs }: Page, { siteDir, pages }: Kept): boolean {
+/** The pages that are to be made, and the files of those that stand as they would come out. */
+export function sortOut(
+  pages: readonly Page[],
+  kept: Kept,
+): { readonly changed: Page[]; readonly unchanged: string[] } {
+  const changed = pages.filter((page) => !stands(page, kept));
+  const isChanged = new Set(changed);
+  return { changed, unchanged: pages.filter((page) => !isChanged.has(page)).map(({ file }) => file) };
+}
+
+function stands({ file, inputs }: Page, { siteDir, pages }: Kept): boolean {
   const before = pages.get(file);
   if (siteDir === undefined || before === undefined || !isEqual(before.inputs, inputs)) return false;
   return statSync(join(siteDir, file), { throwIfNoEntry: false })?.mtimeMs === before.written;

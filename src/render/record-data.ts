@@ -6,18 +6,16 @@ import {
   programmeDataFile,
 } from "../model/record-data.ts";
 import { withdrawalsPath } from "../model/released.ts";
-import { type Kept, keep, stands } from "./kept.ts";
+import { type Kept, keep, sortOut } from "./kept.ts";
 import type { Page } from "./page.ts";
 import { writeEach, writerTo } from "./write.ts";
 
 /** Gives the files that stand as they would come out, and are not written again. */
 export function writeModuleData(all: readonly ModuleData[], outDir: string, kept: Kept): string[] {
-  const pages = all.map(pageOf);
-  const changed = pages.filter((page) => !stands(page, kept));
+  const { changed, unchanged } = sortOut(all.map(pageOf), kept);
   writeEach(changed, outDir, kept.note);
   keep(changed, kept, outDir);
-  const made = new Set(changed);
-  return pages.filter((page) => !made.has(page)).map(({ file }) => file);
+  return unchanged;
 }
 
 function pageOf(data: ModuleData): Page {

@@ -5,8 +5,7 @@ import type { AuthorsGuide } from "../model/authors-guide.ts";
 import type { Assets, Site } from "../model/site.ts";
 import { type PageGroup, writePages } from "./eleventy.ts";
 import { copyLayoutFiles, copyPictures } from "./files.ts";
-import { type Kept, keep, stands, type Written } from "./kept.ts";
-import type { Page } from "./page.ts";
+import { type Kept, keep, sortOut, type Written } from "./kept.ts";
 import { pagesOfModules, programmeGroups } from "./pages.ts";
 import { pictureSizes } from "./picture-size.ts";
 import { proseRenderer } from "./prose.ts";
@@ -30,16 +29,15 @@ export async function renderModules(
   kept: Kept = { siteDir: undefined, pages: new Map() },
 ): Promise<Written> {
   const { sheets, others } = pagesOfModules(bookFor(site, assets, folders));
-  const isChanged = (page: Page) => !stands(page, kept);
-  const changed = [sheets.filter(isChanged), others.filter(isChanged)] as const;
-  await writePages([{ name: "module", pages: changed[0] }], folders.outDir);
-  writeEach(changed[1], folders.outDir, kept.note);
-  keep(changed.flat(), kept, folders.outDir);
-  return written([...sheets, ...others], new Set(changed.flat()));
-}
-
-function written(all: readonly Page[], changed: ReadonlySet<Page>): Written {
-  return { pages: all.length, unchanged: all.filter((page) => !changed.has(page)).map(({ file }) => file) };
+  const ofSheets = sortOut(sheets, kept);
+  const ofOthers = sortOut(others, kept);
+  await writePages([{ name: "module", pages: ofSheets.changed }], folders.outDir);
+  writeEach(ofOthers.changed, folders.outDir, kept.note);
+  keep([...ofSheets.changed, ...ofOthers.changed], kept, folders.outDir);
+  return {
+    pages: sheets.length + others.length,
+    unchanged: [...ofSheets.unchanged, ...ofOthers.unchanged],
+  };
 }
 
 /**

@@ -19,7 +19,11 @@ export function holeAt(sign: string): number | undefined {
 export const holesIn = (text: string): number[] =>
   (text.match(holePattern) ?? []).map((sign) => holeAt(sign)!);
 
-export const withoutHoles = (text: string): string => text.replace(holePattern, "");
+/** The text with something else in the place of each hole. */
+export const fillHoles = (text: string, write: (index: number) => string): string =>
+  text.replace(holePattern, (sign) => write(holeAt(sign)!));
+
+export const withoutHoles = (text: string): string => fillHoles(text, () => "");
 
 /** Puts the texts of a template together with holes between them. */
 export const withHoles = (texts: readonly string[]): string =>

@@ -1,5 +1,5 @@
 /** A run of inline HTML as a message, and a translation of it as HTML again. */
-import { hole, holeAt } from "./holes.ts";
+import { fillHoles, hole } from "./holes.ts";
 import type { Inline } from "./html-text.ts";
 
 /** A run of a template as a message's text, with what its numbers stand for. */
@@ -66,8 +66,8 @@ class Writer {
   }
 
   #plain(start: number, end: number): string {
-    return decoded(this.#template.slice(start, end)).replace(/[\ue000-\uf8ff]/g, (sign) => {
-      this.#holes.push(holeAt(sign)!);
+    return fillHoles(decoded(this.#template.slice(start, end)), (index) => {
+      this.#holes.push(index);
       return `{${this.#holes.length - 1}}`;
     });
   }

@@ -7,7 +7,7 @@ import {
   type TemplateLiteral,
 } from "acorn";
 import { full } from "acorn-walk";
-import { hole, holeAt, literal, withHoles } from "./holes.ts";
+import { fillHoles, hole, literal, withHoles } from "./holes.ts";
 import { attributeRun, htmlRun, type Run } from "./html-message.ts";
 import { hasLetters, readable } from "./html-text.ts";
 import type { Message, Translate } from "./message.ts";
@@ -217,5 +217,5 @@ function wordsOf(node: Node | undefined): string | undefined {
 
 function idOf({ quasis }: TemplateLiteral): string {
   const text = withHoles(quasis.map(({ value }) => value.cooked!));
-  return text.replace(/[\ue000-\uf8ff]/g, (sign) => `{${holeAt(sign)}}`);
+  return fillHoles(text, (index) => `{${index}}`);
 }

@@ -2,7 +2,7 @@
 import { t } from "../../engine/words.ts";
 import type { BenchData } from "../../model/page-data.ts";
 import { element } from "../page/element.ts";
-import { type Store, storeAt } from "../page/store.ts";
+import { keepsAnything, type Store, storeAt } from "../page/store.ts";
 import { Bar } from "./bar.ts";
 import { type Card, cardsOf } from "./cards.ts";
 import { tickableChecks } from "./checks.ts";
@@ -85,14 +85,3 @@ const nothingKept = (): HTMLElement =>
     { class: "bench-note" },
     t`This browser keeps nothing from one visit to the next: the place is lost when this page is left. Handing over gives a link that brings it back.`,
   );
-
-function keepsAnything(): boolean {
-  try {
-    const name = "benchwright:bench-try";
-    localStorage.setItem(name, "");
-    localStorage.removeItem(name);
-    return true;
-  } catch {
-    return false;
-  }
-}

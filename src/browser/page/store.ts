@@ -31,6 +31,14 @@ export function storeAt(key: string): Store {
   };
 }
 
+/** False where storage is denied, so that nothing stays from one visit to the next. */
+export const keepsAnything = (): boolean =>
+  attempt(() => {
+    localStorage.setItem(`${prefix}try`, "");
+    localStorage.removeItem(`${prefix}try`);
+    return true;
+  }) ?? false;
+
 function attempt<Value>(use: () => Value): Value | undefined {
   try {
     return use();

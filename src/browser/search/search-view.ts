@@ -24,6 +24,8 @@ export class SearchView {
   readonly #list: HTMLElement;
   readonly #status: HTMLElement;
   readonly #index: HTMLElement;
+  /** More has come than the list shows. */
+  #isStale = false;
   #waiting: ReturnType<typeof setTimeout> | undefined;
 
   constructor(page: HTMLElement, found: SearchData, data: SearchPageData) {
@@ -41,6 +43,9 @@ export class SearchView {
     form.hidden = false;
     this.#field.value = (new URL(location.href).searchParams.get("q") ?? "").slice(0, this.#field.maxLength);
     this.#field.addEventListener("input", () => this.#show());
+    this.#field.addEventListener("focus", () => {
+      if (this.#isStale) this.#came();
+    });
     this.#field.addEventListener("blur", () => this.#keep());
     form.addEventListener("submit", (event) => this.#submitted(event));
     listKeys(this.#field, this.#list);
@@ -100,16 +105,8 @@ export class SearchView {
 
   /** Something more is here. While someone goes through the list it stays as it is. */
   #came(): void {
-    if (this.#list.contains(document.activeElement)) {
-      this.#field.addEventListener("focus", () => this.#came(), { once: true });
-      return;
-    }
-    const hits = this.#draw();
-    clearTimeout(this.#waiting);
-    this.#waiting = setTimeout(() => {
-      this.#say(hits);
-      this.#wantTexts(hits);
-    }, pause);
+    this.#isStale = this.#list.contains(document.activeElement);
+    if (!this.#isStale) this.#show();
   }
 
   #say(hits: Hits | undefined): void {

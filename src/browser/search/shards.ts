@@ -5,8 +5,9 @@ export class Shards {
   readonly #root: string;
   readonly #came: () => void;
   readonly #asked = new Set<string>();
+  #isTelling = false;
 
-  /** `came` is called whenever one is there. */
+  /** `came` is called when some have come, once for all that come between two pictures of the page. */
   constructor(root: string, came: () => void) {
     this.#root = root;
     this.#came = came;
@@ -24,9 +25,19 @@ export class Shards {
       this.#asked.add(name);
       const script = document.createElement("script");
       script.src = `${this.#root}${proseFolder}${name}.js`;
-      script.addEventListener("load", () => this.#came());
+      script.addEventListener("load", () => this.#tell());
       script.addEventListener("error", () => this.#asked.delete(name));
       document.head.append(script);
     }
+  }
+
+  /** Shards of one query come nearly together, and what is found is worked out anew each time. */
+  #tell(): void {
+    if (this.#isTelling) return;
+    this.#isTelling = true;
+    requestAnimationFrame(() => {
+      this.#isTelling = false;
+      this.#came();
+    });
   }
 }

@@ -26,6 +26,19 @@ const plain = (digits: string): string =>
 const present = (words: readonly (string | undefined)[]): string[] =>
   [...new Set(words.filter((word) => word !== undefined && word !== ""))] as string[];
 
+/** An inch thread by size, threads an inch and, where it was said, series. */
+const inchThread = ([, size, pitch, name]: RegExpExecArray): string[] => {
+  const width = plain(size!);
+  return present([
+    `${width}-${pitch}${name ?? ""}`,
+    `${width}-${pitch}`,
+    name && `${width}${name}`,
+    name,
+    `${width}in`,
+    width,
+  ]);
+};
+
 /** Order matters: the first row that matches at a place takes it. */
 export const compounds: readonly Compound[] = [
   {
@@ -47,28 +60,12 @@ export const compounds: readonly Compound[] = [
       String.raw`${start}(?:# ?|no\.? ?)?(${size}) ?(?:inch|in|")? ?[-x] ?(\d+)(?: ?(${series}))?${edge}`,
       "u",
     ),
-    words: ([, width, pitch, name]) =>
-      present([
-        `${plain(width!)}-${pitch}${name ?? ""}`,
-        `${plain(width!)}-${pitch}`,
-        name && `${plain(width!)}${name}`,
-        name,
-        `${plain(width!)}in`,
-        plain(width!),
-      ]),
+    words: inchThread,
   },
   {
     // A fraction and its threads an inch with nothing between: "1/4 20", "1/4 20 UNC".
     pattern: RegExp(String.raw`${start}(\d+\/\d+) (\d{1,2})(?: ?(${series}))?${edge}(?!\/)`, "u"),
-    words: ([, width, pitch, name]) =>
-      present([
-        `${width}-${pitch}${name ?? ""}`,
-        `${width}-${pitch}`,
-        name && `${width}${name}`,
-        name,
-        `${width}in`,
-        width,
-      ]),
+    words: inchThread,
   },
   {
     // Inch threads by size and series: "1/4 in BSF", "1/4 UNC".

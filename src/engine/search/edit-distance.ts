@@ -2,7 +2,7 @@
 
 /**
  * Optimal string alignment: letters wrong, missing, extra, or exchanged with the next count one each, and no stretch is
- * mended twice (L. Boytsov, "Indexing methods for approximate dictionary searching", 2011, section 2). O(a · b).
+ * mended twice (F. J. Damerau, CACM 7, 1964; L. Boytsov, "Indexing methods for approximate dictionary searching", 2011, section 2). O(a · b).
  */
 export function editDistance(a: string, b: string): number {
   let twoBack: number[] = [];
