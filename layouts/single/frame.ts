@@ -1,5 +1,6 @@
 /** The frame of a module in one file: what the file is, the list of its parts, the parts one below the other. */
 import { t } from "../../src/engine/words.ts";
+import type { PageKind } from "../../src/model/address.ts";
 import { html, raw } from "../html.ts";
 
 export interface SingleFrame {
@@ -15,6 +16,7 @@ export interface SingleFrame {
 }
 
 export interface SinglePart {
+  readonly kind: PageKind;
   readonly id: string;
   readonly title: string;
   readonly html: string;
@@ -22,8 +24,8 @@ export interface SinglePart {
 
 export function singleFrame(single: SingleFrame): string {
   const { language, title, programme, policy, style, script, parts, colophon } = single;
-  const sheets = parts.filter(({ id }) => id.split("_").length > 2);
-  const own = parts.filter((part) => !sheets.includes(part));
+  const own = parts.filter(({ kind }) => names.has(kind));
+  const sheets = parts.filter(({ kind }) => !names.has(kind));
   return html`<!DOCTYPE html>
 <html lang="${language}">
 <head>
@@ -44,7 +46,7 @@ export function singleFrame(single: SingleFrame): string {
 <nav class="file-parts on-screen" aria-label="Parts of this file">
 <p>One module in one file, to carry along. It asks nothing of any network. What you practise stays in this browser at most; nothing done here goes into your record, for which you need the site. Names underlined in dots are pages of the site that are not in this file.</p>
 <ul>
-${own.map((part) => html`<li><a href="#${part.id}">${names.get(part.id) ?? raw(part.title)}</a></li>\n`)}</ul>
+${own.map((part) => html`<li><a href="#${part.id}">${names.get(part.kind)}</a></li>\n`)}</ul>
 ${
   sheets.length === 0
     ? undefined
@@ -63,11 +65,11 @@ ${raw(colophon)}
 }
 
 /** The parts that are the module's own; the others are called by their titles. */
-const names: ReadonlyMap<string, string> = new Map([
-  ["part_module", t`Sheet`],
-  ["part_bench", t`At the bench`],
-  ["part_order", t`Order of steps`],
-  ["part_practice", t`Practise the order`],
-  ["part_dry-run", t`Perform it on paper`],
-  ["part_quiz", t`Quiz`],
+const names: ReadonlyMap<PageKind, string> = new Map([
+  ["module", t`Sheet`],
+  ["bench", t`At the bench`],
+  ["order", t`Order of steps`],
+  ["practice", t`Practise the order`],
+  ["dry-run", t`Perform it on paper`],
+  ["quiz", t`Quiz`],
 ]);

@@ -41,7 +41,7 @@ export function gatherParts(site: string, module: string): Part[] {
 function read(site: string, address: Address, id: string, prefix: string): Part[] {
   const file = join(site, fileOf(address));
   if (!existsSync(file)) return [];
-  return [partOf(readFileSync(file, "utf8"), { id, prefix, folder: folderOf(address) })];
+  return [partOf(readFileSync(file, "utf8"), { kind: address.kind, id, prefix, folder: folderOf(address) })];
 }
 
 /** In the order in which the operation sheet names them first. */

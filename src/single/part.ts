@@ -1,6 +1,9 @@
 /** A page of the site that becomes a part of the one file. */
+import type { PageKind } from "../model/address.ts";
 
 export interface Part {
+  /** What kind of page it was. */
+  readonly kind: PageKind;
   /** Its element's id; content has no id with an underscore at that place. */
   readonly id: string;
   /** What stands before the ids of its elements, so that no two parts have one in common. */
@@ -21,10 +24,7 @@ export interface Part {
 const ofSites = /\/(?:recorder|read|offline|paper)-[^/]*\.js$/;
 
 /** Reads a page as the build has written it. Throws where it has no main part: a fault of ours. */
-export function partOf(
-  page: string,
-  at: { readonly id: string; readonly prefix: string; readonly folder: string },
-): Part {
+export function partOf(page: string, at: Pick<Part, "kind" | "id" | "prefix" | "folder">): Part {
   const main = /<main id="s_main" tabindex="-1">\n(.*)\n<\/main>/s.exec(page)?.[1];
   if (main === undefined) throw new Error(`${at.folder}index.html has no main part`);
   const data = /<script type="application\/json" id="page-data">(.*?)<\/script>/s.exec(page)?.[1];

@@ -47,6 +47,7 @@ export function makeSingle({ site, module, script, layoutsDir }: SingleOptions):
     style,
     script: ended(script),
     parts: parts.map((part, at) => ({
+      kind: part.kind,
       id: part.id,
       title: part.title,
       html: whole(part, at === 0, joining, read),

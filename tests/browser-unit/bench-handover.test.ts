@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { fromText, Reader, sumOf, toText, writeNumber } from "../../src/browser/bench/handover/bytes.ts";
+import { Reader, sumOf, writeNumber } from "../../src/browser/bench/handover/bytes.ts";
 import { isRefused, packPlace, type Sheet, unpackPlace } from "../../src/browser/bench/handover/code.ts";
 import { linkOf, packedIn } from "../../src/browser/bench/handover/link.ts";
 import { beginning, type Place } from "../../src/browser/bench/place.ts";
+import { fromText, toText } from "../../src/browser/page/base64url.ts";
 
 const sheetOf = (steps: readonly string[], module = "spring-motor", revision = 3): Sheet => ({
   module,

@@ -1,4 +1,4 @@
-/** Numbers as bytes, bytes as text for an address, and sums that tell whether either was changed. */
+/** Numbers as bytes, and sums that tell whether they were changed. */
 
 /** LEB128: seven bits a byte, the lowest first. `value` is a whole number from 0 to 2⁵³ − 1. */
 export function writeNumber(bytes: number[], value: number): void {
@@ -48,20 +48,6 @@ export class Reader {
 export function writeTruths(bytes: number[], truths: readonly boolean[]): void {
   for (let i = 0; i < truths.length; i += 8)
     bytes.push(truths.slice(i, i + 8).reduce((sum, each, bit) => sum | (Number(each) << bit), 0));
-}
-
-/** base64url of RFC 4648, section 5, without padding. */
-export const toText = (bytes: readonly number[]): string =>
-  btoa(String.fromCharCode(...bytes))
-    .replaceAll("+", "-")
-    .replaceAll("/", "_")
-    .replaceAll("=", "");
-
-/** Undefined where the text is no base64url. */
-export function fromText(text: string): number[] | undefined {
-  if (!/^[\w-]*$/.test(text) || text.length % 4 === 1) return undefined;
-  const plain = atob(text.replaceAll("-", "+").replaceAll("_", "/"));
-  return Array.from(plain, (each) => each.charCodeAt(0));
 }
 
 /** FNV-1a, 32 bits: a change of one byte always changes it. Source: G. Fowler, L. C. Noll, K.-P. Vo, the FNV hash. */

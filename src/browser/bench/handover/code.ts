@@ -3,9 +3,10 @@
  * a digest of the steps, the card, steps ticked off and checks ticked (a bit each), timers (step, end in seconds), a sum.
  */
 import type { Kept } from "../../../model/page-data.ts";
+import { fromText, toText } from "../../page/base64url.ts";
 import { beginning, type Place } from "../place.ts";
 import { type Timer, withTimer } from "../waits/timers.ts";
-import { bytesOf, fromText, Reader, sumOf, toText, writeNumber, writeTruths } from "./bytes.ts";
+import { bytesOf, Reader, sumOf, writeNumber, writeTruths } from "./bytes.ts";
 
 const version = "1";
 
