@@ -15,11 +15,14 @@ export async function programFor(args: readonly string[]): Promise<Program> {
   const contentDir = contentDirOf(args);
   const words = wordsOf(languageOf(contentDir), contentDir);
   if (words === undefined) return "this";
-  const { isSound } = await import("../words/check.ts");
-  if (!isSound(contentDir)) return "this";
   try {
-    const { toolIn } = await import("../words/tool.ts");
-    return { url: await toolIn(words) };
+    const { toolKept, makeTool } = await import("./tool-in-language.ts");
+    const kept = toolKept(words);
+    // It was made of these words, so they are sound.
+    if (kept !== undefined) return { url: kept };
+    const { isSound } = await import("../words/check.ts");
+    if (!isSound(contentDir)) return "this";
+    return { url: await makeTool(words) };
   } catch (cause) {
     const why = cause instanceof Error ? cause.message : String(cause);
     return {
