@@ -1,7 +1,7 @@
 /** Runs Eleventy over pages that are made here: few paginated virtual templates, no files of its own to read. */
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import Eleventy, { type TemplateData, type UserConfig } from "@11ty/eleventy";
 import type { Page } from "./page.ts";
 
@@ -13,13 +13,15 @@ export interface PageGroup {
 
 /**
  * Writes all pages under `outDir`. A fresh instance each time, because a second write of the same one gives stale content;
- * an empty input folder, because Eleventy would otherwise take up, and run, whatever lies there.
+ * an empty input folder, because Eleventy would otherwise take up, and run, whatever lies there. It is named from the
+ * working folder, because Eleventy cuts the working folder's name off a whole path wherever the letters agree, also in the
+ * middle of a name: from `/` it found no template at all.
  */
 export async function writePages(groups: readonly PageGroup[], outDir: string): Promise<void> {
   if (groups.every(({ pages }) => pages.length === 0)) return;
   const input = await mkdtemp(join(tmpdir(), "benchwright-"));
   try {
-    const eleventy = new Eleventy(input, outDir, {
+    const eleventy = new Eleventy(relative(".", input), outDir, {
       configPath: "",
       quietMode: true,
       config: (config) => {
