@@ -8,6 +8,7 @@ import { join } from "node:path";
 import { projectDir } from "../support/project.ts";
 import { runTool } from "../support/run-command.ts";
 import { type BuildTimes, buildRows, growthRows, rebuildRows, timeBuilds } from "./builds.ts";
+import { chromiumRows } from "./in-chromium.ts";
 import { orderRows } from "./orders.ts";
 import { pageRows } from "./pages.ts";
 import { planRows } from "./plans.ts";
@@ -63,6 +64,7 @@ async function programmeOf(size: number): Promise<Row[]> {
       ? [
           ...pageRows(join(folder, "content"), join(folder, "site"), "1,000 modules"),
           ...searchRows(join(folder, "site")),
+          ...(await chromiumRows(join(folder, "site"), "1,000 modules")),
         ]
       : [];
   rmSync(folder, { recursive: true });

@@ -75,13 +75,12 @@ export function searcher(data: SearchData, sameMeaning: readonly (readonly strin
       return hitOf(data, page, place, namesAt(title!, place));
     });
     const shown = namedFirst(best);
-    const there = new Set(shown.map(({ href }) => href));
-    const said = prose.find(asked).filter(({ href }) => !there.has(href));
+    const said = prose.find(asked, shown, most);
     return {
       total: found.length,
       shown: shown.map(prose.withSentence(asked)),
-      saidBy: said.length,
-      said: said.slice(0, most).map(prose.withSentence(asked)),
+      saidBy: said.count,
+      said: said.best.map(prose.withSentence(asked)),
       asked,
     };
   };

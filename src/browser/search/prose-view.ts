@@ -6,18 +6,23 @@ import type { Asked } from "./asked.ts";
 import { groupOf } from "./groups.ts";
 import type { Hit } from "./hits.ts";
 
+export interface Said {
+  readonly count: number;
+  readonly best: readonly Hit[];
+}
+
 export interface ProseView {
   /** Whether a word, or one that begins with it, stands in prose that is here. */
   readonly isKnown: (word: string) => boolean;
-  /** Sections that say all of it, best first. */
-  readonly find: (asked: Asked) => Hit[];
+  /** Sections that say all of it, but for the places that are shown already: how many, and the best `most` of them. */
+  readonly find: (asked: Asked, shown: readonly Hit[], most: number) => Said;
   /** Adds the sentence that says most of it, where the text is here. */
   readonly withSentence: (asked: Asked) => (hit: Hit) => Hit;
 }
 
 export const nothingSaid: ProseView = {
   isKnown: () => false,
-  find: () => [],
+  find: () => ({ count: 0, best: [] }),
   withSentence: () => (hit) => hit,
 };
 
@@ -28,18 +33,30 @@ export function proseView(data: SearchData, loaded: (name: string) => unknown): 
   const shard = (name: string) => loaded(prose.words[name] ?? "") as Shard | undefined;
   const starts = startsOf(data);
   const pageOfFile = new Map(data.pages.map(([, file], page) => [file, page]));
-  const find = ({ ways }: Asked): Hit[] => {
-    const seen = new Set<number>();
-    return ways
+  /** The page of a hit and which of its sections it is: 0 is the page itself. */
+  const placeOf = ({ href }: Hit): { page: number; section: number } => {
+    const [file, at = ""] = href.split("#");
+    const page = pageOfFile.get(file!)!;
+    const section = at === "" ? 0 : 1 + data.pages[page]![3].findIndex((place) => place[1] === at);
+    return { page, section };
+  };
+  // A common word stands in thousands of sections, and each key asks again: only what is shown is made into a hit.
+  const find = ({ ways }: Asked, shown: readonly Hit[], most: number): Said => {
+    // A row of a parts list is no section.
+    const places = shown.filter(({ isRow }) => !isRow).map(placeOf);
+    const seen = new Set(places.map(({ page, section }) => starts[page]! + section));
+    const sections = ways
       .flatMap((meant) => sectionsWith(meant, shard, starts.at(-1)!))
-      .filter(({ section }) => !seen.has(section) && seen.add(section))
-      .map(({ section }) => sectionHit(data, starts, section));
+      .map(({ section }) => section)
+      .filter((section) => !seen.has(section) && seen.add(section));
+    return {
+      count: sections.length,
+      best: sections.slice(0, most).map((section) => sectionHit(data, starts, section)),
+    };
   };
   const textsAt = (hit: Hit): readonly string[] => {
-    const [file, at = ""] = hit.href.split("#");
-    const page = pageOfFile.get(file!)!;
+    const { page, section } = placeOf(hit);
     const texts = loaded(prose.texts[page] ?? "") as ProseTexts | undefined;
-    const section = at === "" ? 0 : 1 + data.pages[page]![3].findIndex((place) => place[1] === at);
     return texts?.find(([number]) => number === section)?.[1] ?? [];
   };
   return {
