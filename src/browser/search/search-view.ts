@@ -13,6 +13,9 @@ import { Shards } from "./shards.ts";
 /** So many milliseconds nothing more must be typed before the number of results is said. */
 const pause = 500;
 
+/** Whether a key changes what stands in the field. */
+const isWriting = (key: string): boolean => key.length === 1 || key === "Backspace" || key === "Delete";
+
 export class SearchView {
   readonly #search: Search;
   readonly #found: SearchData;
@@ -27,6 +30,8 @@ export class SearchView {
   /** More has come than the list shows. */
   #isStale = false;
   #waiting: ReturnType<typeof setTimeout> | undefined;
+  /** Letters have been typed for which nothing has been looked up yet. */
+  #isBehind = false;
 
   constructor(page: HTMLElement, found: SearchData, data: SearchPageData) {
     const form = page.querySelector<HTMLFormElement>(".search-form")!;
@@ -42,7 +47,12 @@ export class SearchView {
     this.#index = page.querySelector(".search-index")!;
     form.hidden = false;
     this.#field.value = (new URL(location.href).searchParams.get("q") ?? "").slice(0, this.#field.maxLength);
-    this.#field.addEventListener("input", () => this.#show());
+    this.#field.addEventListener("input", () => this.#typed());
+    // Before anything else hears it, so that an arrow goes into the results of what stands in the field.
+    const catchUp = ({ key }: KeyboardEvent): void => {
+      if (!isWriting(key)) this.#catchUp();
+    };
+    page.addEventListener("keydown", catchUp, { capture: true });
     this.#field.addEventListener("focus", () => {
       if (this.#isStale) this.#came();
     });
@@ -64,10 +74,23 @@ export class SearchView {
   /** Enter in the field goes to the best result, where it is read out and Enter opens it. */
   #submitted(event: SubmitEvent): void {
     event.preventDefault();
+    this.#catchUp();
     this.#list.querySelector("a")?.focus();
   }
 
+  /** A letter is seen at once, its results in the next picture; letters that come faster than those are answered together. */
+  #typed(): void {
+    if (this.#isBehind) return;
+    this.#isBehind = true;
+    requestAnimationFrame(() => setTimeout(() => this.#catchUp()));
+  }
+
+  #catchUp(): void {
+    if (this.#isBehind) this.#show();
+  }
+
   #show(): void {
+    this.#isBehind = false;
     const hits = this.#draw();
     clearTimeout(this.#waiting);
     this.#waiting = setTimeout(() => {
