@@ -1,16 +1,11 @@
 /** What every page is made from: the site, the names of its files, and how prose is rendered. */
 import type { Address } from "../src/model/address.ts";
 import type { AuthorsGuide } from "../src/model/authors-guide.ts";
+import type { Size } from "../src/model/picture-files.ts";
 import type { Hazard, Sheet, Substance, Tool } from "../src/model/sheet.ts";
 import type { Assets, ModuleCard, SheetView, Site } from "../src/model/site.ts";
 import type { Section } from "../src/model/source.ts";
 import type { Html } from "./html.ts";
-
-/** Width and height of a picture in pixels. */
-export interface Size {
-  readonly width: number;
-  readonly height: number;
-}
 
 /** Renders the prose under a heading of the content file at `path`, with links as they are on the page `from`. */
 export type RenderProse = (section: Section, path: string, from: Address) => Html;

@@ -5,11 +5,13 @@ import { sumDocuments } from "../layouts/sum-documents.ts";
 import { keepSite, restoreSite } from "./bundle/site-cache.ts";
 import { stillStands, swapIn } from "./bundle/swap.ts";
 import { type Crew, gather } from "./crew/crew.ts";
-import type { DerivedShare, Found } from "./crew/hand.ts";
+import type { DerivedShare, Folders, Found } from "./crew/hand.ts";
 import { language } from "./engine/words.ts";
 import { type Diagnostic, sortDiagnostics } from "./model/diagnostic.ts";
 import { modulePath } from "./model/link.ts";
+import type { Size } from "./model/picture-files.ts";
 import type { SearchDocument } from "./model/site.ts";
+import { PictureShop } from "./pictures/shop.ts";
 import { digestOf } from "./read/digest.ts";
 import { listsOutOfDate } from "./read/out-of-date.ts";
 import type { Written } from "./render/kept.ts";
@@ -43,6 +45,8 @@ export interface BuildOptions {
   readonly siteDir: string;
   /** Where sites are kept by digest; undefined to keep none. */
   readonly cacheDir: string | undefined;
+  /** Where its pictures are made; where nothing is said, all anew. */
+  readonly pictures?: PictureShop;
   /** False for a site that no device is to keep, as while its content is being written. True where nothing is said. */
   readonly offline?: boolean;
   /** Told at the beginning of each stage, with how many modules there are once that is known. */
@@ -66,7 +70,14 @@ export async function buildSite(options: BuildOptions): Promise<BuildResult> {
  */
 export async function buildWith(
   crew: Crew,
-  { contentDir, siteDir, cacheDir, offline = true, tell = () => undefined }: BuildOptions,
+  {
+    contentDir,
+    siteDir,
+    cacheDir,
+    pictures = new PictureShop({ contentDir, cacheDir: undefined }),
+    offline = true,
+    tell = () => undefined,
+  }: BuildOptions,
 ): Promise<BuildResult> {
   const started = performance.now();
   const summary = (made: { pages: number; modules: number }): Summary => ({
@@ -88,20 +99,27 @@ export async function buildWith(
       const opened = await crew.all((hand) => hand.open());
       const outlines = opened.flatMap((share) => share.outlines).sort((a, b) => (a.path < b.path ? -1 : 1));
       tell("checking", outlines.filter(({ path }) => path.endsWith("/module.md")).length);
-      const checked = await crew.all((hand) => hand.check(outlines));
-      const { diagnostics, texts } = gathered([...opened, ...checked]);
+      const shown = opened[0]!.pictures;
+      const [checked, looked] = await together(
+        crew.all((hand) => hand.check(outlines)),
+        pictures.look(shown),
+      );
+      const found = gathered([...opened, ...checked, looked]);
       const modules = outlines.filter(({ path, isSound }) => isSound && path.endsWith("/module.md")).length;
-      if (diagnostics.some(({ severity }) => severity === "error")) {
+      if (!hasErrors(found)) tell("writing", modules);
+      const put = hasErrors(found) ? [] : await pictures.put(shown, outDir);
+      const { diagnostics, texts } = gathered([found, { diagnostics: put, texts: new Map() }]);
+      if (hasErrors({ diagnostics })) {
         otherwise.leave();
         return { summary: summary({ pages: 0, modules }), diagnostics, texts };
       }
       // What devices keep is a list of all files, and what is kept by digest a whole site: those are made as a whole.
       const isWhole = offline || digest !== undefined || !stillStands(siteDir, crew.standing);
       const folders = { contentDir, outDir };
-      tell("writing", modules);
       const { pages, unchanged } = await write(
         crew,
         folders,
+        looked.sizes,
         isWhole ? undefined : resolve(siteDir),
         offline,
       );
@@ -129,10 +147,20 @@ function gathered(found: readonly Found[]): Found {
   };
 }
 
+const hasErrors = ({ diagnostics }: Pick<Found, "diagnostics">): boolean =>
+  diagnostics.some(({ severity }) => severity === "error");
+
+/** Both, when both have ended. */
+async function together<A, B>(one: Promise<A>, other: Promise<B>): Promise<[A, B]> {
+  await Promise.allSettled([one, other]);
+  return [await one, await other];
+}
+
 /** The stages after the checks: loaded only when there is something to write. `siteDir` is a site that is to be changed. */
 async function write(
   crew: Crew,
-  folders: { contentDir: string; outDir: string },
+  folders: Folders,
+  sizes: ReadonlyMap<string, Size>,
   siteDir: string | undefined,
   offline: boolean,
 ): Promise<Written> {
@@ -149,7 +177,7 @@ async function write(
   const derived = await crew.all((hand) => hand.derive());
   const cards = derived.flatMap((share) => share.cards);
   const releases = derived.flatMap((share) => share.releases);
-  const task = { cards, releases, assets: await bundled, folders, siteDir };
+  const task = { cards, releases, assets: await bundled, sizes, folders, siteDir };
   const [ofModules, index] = await Promise.all([
     crew.all((hand) => hand.renderModules(task)),
     writeSearch([...inOrder(derived), ...sumDocuments()], folders.outDir, crew.search),

@@ -11,6 +11,7 @@ import type { Module } from "../../src/model/module.ts";
 import type { QuizData } from "../../src/model/page-data.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
+import { picture } from "../components/picture.ts";
 import { frame } from "../frame.ts";
 import { type Html, html, join } from "../html.ts";
 import { counted, duration } from "../words.ts";
@@ -62,7 +63,8 @@ ${form(items, module, drawnOn(book, from))}${supervised ? undefined : [faultsLin
 
 const drawnOn =
   (book: Book, from: Address): Drawn =>
-  (file) => ({ src: linkToFile(from, file), size: book.sizeOf(file) });
+  (figure) =>
+    picture(figure, book, from);
 
 const withoutScript = (supervised: boolean): string =>
   supervised

@@ -3,6 +3,7 @@ import { readFile, writeFile } from "node:fs/promises";
 import { basename, join } from "node:path";
 import type * as esbuild from "esbuild";
 import { type Edition, type EditionFile, editionFile, workerFile } from "../model/edition.ts";
+import { carriedFiles } from "../model/picture-files.ts";
 import { digestOf } from "./edition-digest.ts";
 import { filesBelow } from "./files-below.ts";
 import { oneScript } from "./one-script.ts";
@@ -34,13 +35,16 @@ export const editionText = (files: readonly EditionFile[]): string =>
 /** So many files are open at a time. */
 const together = 32;
 
-/** Every file below a folder, by path; hidden ones are not part of a site. O(bytes of those that are not `known`). */
+/**
+ * Every file below a folder, by path; hidden ones are not part of a site. Of a picture in several sizes one is listed, or an
+ * edition with photographs would be three times as large. O(bytes of those that are not `known`).
+ */
 export async function listFiles(folder: string, known: readonly EditionFile[] = []): Promise<EditionFile[]> {
   const before = new Map(known.map((file) => [file[0], file]));
-  const paths = filesBelow(folder)
+  const all = filesBelow(folder)
     .filter((path) => !basename(path).startsWith("."))
-    .map((path) => path.replaceAll("\\", "/"))
-    .sort();
+    .map((path) => path.replaceAll("\\", "/"));
+  const paths = [...carriedFiles(all)].sort();
   const files: EditionFile[] = [];
   for (let at = 0; at < paths.length; at += together) {
     const some = paths.slice(at, at + together);

@@ -32,11 +32,11 @@ export const build: Command = {
   },
   async run(call, output) {
     const progress = progressOn(call.flag("json") ? silent : process.stderr);
-    const options = {
-      contentDir: contentFolder(call),
-      progress,
-      cacheDir: call.flag("fresh") ? undefined : cacheFolder(),
-    };
+    const contentDir = contentFolder(call);
+    const cacheDir = call.flag("fresh") ? undefined : cacheFolder();
+    const { PictureShop } = await import("../pictures/shop.ts");
+    const pictures = new PictureShop({ contentDir, cacheDir: picturesIn(cacheDir) });
+    const options = { contentDir, progress, cacheDir, pictures };
     const single = call.text("single");
     if (single !== undefined)
       return buildSingle(single, call, output, (siteDir) => runBuild({ ...options, siteDir }));
@@ -76,6 +76,10 @@ export function siteFolder(call: Call): string {
 
 /** Where sites are kept by digest. May be deleted at any time. */
 export const cacheFolder = (): string => resolve(".cache", "benchwright");
+
+/** Made pictures lie beside the sites. */
+export const picturesIn = (cacheDir: string | undefined): string | undefined =>
+  cacheDir === undefined ? undefined : join(cacheDir, "pictures");
 
 /** Builds. The stages are loaded only now, so that other commands start without them. */
 async function runBuild({

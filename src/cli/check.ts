@@ -1,8 +1,10 @@
+import { sortDiagnostics } from "../model/diagnostic.ts";
 import { reportJson } from "../report/json.ts";
 import { reportText } from "../report/text.ts";
+import { cacheFolder, picturesIn } from "./build.ts";
 import { checkAndWatch } from "./check-watch.ts";
 import { type Call, type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
-import { checkContent, contentFolder, hasErrors, painter } from "./content.ts";
+import { type Checked, checkContent, contentFolder, hasErrors, painter } from "./content.ts";
 import { countsText } from "./counts.ts";
 
 export const check: Command = {
@@ -21,14 +23,14 @@ export const check: Command = {
     },
     json: jsonOption,
   },
-  run(call, output) {
+  async run(call, output) {
     if (call.flag("json") && call.flag("counts"))
       throw new WrongCall("--counts is for people; for a program there is order --module ID --count --json.");
     if (call.flag("watch")) {
       refuseWithWatch(call);
       return checkAndWatch(contentFolder(call), output);
     }
-    const { content, diagnostics, texts } = checkContent(contentFolder(call));
+    const { content, diagnostics, texts } = await withPictures(contentFolder(call));
     if (call.flag("json")) printJson(output, reportJson(diagnostics));
     else {
       const text = `${reportText(diagnostics, texts, painter(process.stderr))}\n`;
@@ -39,6 +41,19 @@ export const check: Command = {
     return hasErrors(diagnostics) ? 1 : 0;
   },
 };
+
+/** The content with its pictures, each read to its end; those that were made before are known to be sound. */
+async function withPictures(contentDir: string): Promise<Checked> {
+  const { content, ...found } = checkContent(contentDir);
+  const { PictureShop } = await import("../pictures/shop.ts");
+  const shop = new PictureShop({ contentDir, cacheDir: picturesIn(cacheFolder()) });
+  const { diagnostics, texts } = await shop.look(content.pictures);
+  const sound = new Map(
+    [...content.pictures].filter(([path]) => diagnostics.every(({ file }) => file !== path)),
+  );
+  const all = [...found.diagnostics, ...diagnostics, ...(await shop.faults(sound))];
+  return { content, diagnostics: sortDiagnostics(all), texts: new Map([...found.texts, ...texts]) };
+}
 
 function refuseWithWatch(call: Call): void {
   if (call.flag("json"))

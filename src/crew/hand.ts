@@ -8,10 +8,10 @@ import type { ReleaseCard } from "../engine/competency/release.ts";
 import type { Content, Outline } from "../model/content.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import type { EditionFile } from "../model/edition.ts";
+import type { Size } from "../model/picture-files.ts";
 import type { Assets, ModuleCard, SearchDocument } from "../model/site.ts";
 import { type ReadMemory, read } from "../read/read.ts";
 import type { Kept, Written } from "../render/kept.ts";
-import type { Folders } from "../render/render.ts";
 import type { Note } from "../render/write.ts";
 import { toolFolder } from "../tool-folder.ts";
 import { outlinesOf } from "../validate/outlines.ts";
@@ -28,6 +28,8 @@ export interface Found {
 
 export interface Opened extends Found {
   readonly outlines: readonly Outline[];
+  /** Pictures of the whole folder by path, with what changes whenever the file does. */
+  readonly pictures: ReadonlyMap<string, string>;
 }
 
 export interface DerivedShare {
@@ -38,12 +40,20 @@ export interface DerivedShare {
   readonly documents: ReadonlyMap<string, readonly SearchDocument[]>;
 }
 
+export interface Folders {
+  readonly contentDir: string;
+  /** The site's folder; what lies in it already stays. */
+  readonly outDir: string;
+}
+
 export interface RenderTask {
   /** Of all modules. */
   readonly cards: readonly ModuleCard[];
   /** Of all modules; none where the programme keeps no records. */
   readonly releases: readonly ReleaseCard[];
   readonly assets: Assets;
+  /** Of pictures, by path. */
+  readonly sizes: ReadonlyMap<string, Size>;
   readonly folders: Folders;
   /** The site that was built before and still stands, where only what changed is to be made. */
   readonly siteDir: string | undefined;
@@ -78,7 +88,7 @@ export class Hand {
     this.#texts = reading.texts;
     this.#parsed = parsed;
     const outlines = outlinesOf(parsed).filter(({ path }) => owns(this.#share, path));
-    return { outlines, ...this.#found([...inText, ...diagnostics]) };
+    return { outlines, pictures: reading.pictures, ...this.#found([...inText, ...diagnostics]) };
   }
 
   /** Looks at how its share hangs together with the whole, whose outlines are given. */
@@ -102,7 +112,7 @@ export class Hand {
   }
 
   /** Writes the pages of its modules, and what records load of them, except for what stands already as it would come out. */
-  async renderModules({ cards, assets, folders, siteDir }: RenderTask): Promise<Written & Listed> {
+  async renderModules({ cards, assets, sizes, folders, siteDir }: RenderTask): Promise<Written & Listed> {
     const { renderModules } = await import("../render/render.ts");
     const { writeModuleData } = await import("../render/record-data.ts");
     const listed: EditionFile[] = [];
@@ -111,12 +121,12 @@ export class Hand {
     const { released } = this.#content!;
     const data = this.#derived!.releases.map((each) => moduleData(each, released.get(each.module) ?? []));
     const unchanged = writeModuleData(data, folders.outDir, kept);
-    const written = await renderModules(this.#site(cards), assets, folders, kept);
+    const written = await renderModules(this.#site(cards), assets, sizes, folders.outDir, kept);
     return { ...written, unchanged: [...unchanged, ...written.unchanged], listed };
   }
 
   /** Writes the pages that belong to no module and returns how many. Its share must hold the home page's module. */
-  async renderProgramme({ cards, releases, assets, folders }: RenderTask): Promise<number> {
+  async renderProgramme({ cards, releases, assets, sizes, folders }: RenderTask): Promise<number> {
     const { renderProgramme } = await import("../render/render.ts");
     const { writeProgrammeData } = await import("../render/record-data.ts");
     const site = this.#site(cards);
@@ -131,7 +141,7 @@ export class Hand {
       await writeManifest({ ...folders, layoutsDir: toolFolder("layouts"), programme: site.programme });
     }
     const { authorsGuide } = await import("../validate/schema/reference.ts");
-    return renderProgramme(site, assets, folders, authorsGuide());
+    return renderProgramme(site, assets, sizes, folders.outDir, authorsGuide());
   }
 
   #site(cards: readonly ModuleCard[]) {

@@ -298,6 +298,18 @@ export const codes = {
   "figure-missing": error("a picture does not exist", "Put the file there, or correct the path."),
   "figure-alt": error("a picture has no alt text", "Say in words what it shows to someone who can't see it."),
   "figure-unused": warning("a picture is not used", "Use it, or take it out."),
+  "picture-broken": error(
+    "a picture can't be opened, or not to its end",
+    "Save it anew from the program that made it, as PNG, JPEG or WebP; a drawing as plain SVG.",
+  ),
+  "picture-pixels": error(
+    "a picture has more pixels than the limit",
+    "Make it smaller: a site shows no more than 1600 across.",
+  ),
+  "picture-unsafe": error(
+    "a drawing holds what could run, or ask for something elsewhere",
+    "Take it out, or save the drawing as plain SVG: a drawing of the site is lines, lettering and pictures within it.",
+  ),
   "dead-link": error("a link leads nowhere", "Correct the path or the place after #."),
   "raw-html": warning("raw HTML in Markdown is shown as text, not passed through", "Write it in Markdown."),
   // Quizzes

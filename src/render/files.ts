@@ -1,18 +1,9 @@
-/** Files that go into the site as they are: pictures of the content, pictograms and the icon of the layouts. */
+/** Files that go into the site as they are: pictograms and the icon of the layouts. */
 import { copyFile, mkdir, readdir } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { toolFolder } from "../tool-folder.ts";
 
 const layouts = toolFolder("layouts");
-
-/** Copies the pictures of the content folder to the same paths in the site. */
-export async function copyPictures(
-  pictures: Iterable<string>,
-  contentDir: string,
-  outDir: string,
-): Promise<void> {
-  for (const picture of pictures) await copy(join(contentDir, picture), join(outDir, picture));
-}
 
 /** Copies what layouts refer to under `assets/`. */
 export async function copyLayoutFiles(outDir: string): Promise<void> {

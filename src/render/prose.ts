@@ -1,6 +1,7 @@
 /** Renders the Markdown that was read, with links and pictures as they are on the page where it stands. */
 import MarkdownIt, { type Token } from "markdown-it";
-import type { RenderProse, Size } from "../../layouts/book.ts";
+import type { RenderProse } from "../../layouts/book.ts";
+import { picture, type SizeOf } from "../../layouts/components/picture.ts";
 import { raw } from "../../layouts/html.ts";
 import type { Address } from "../model/address.ts";
 import { linkTo, linkToFile } from "../model/address.ts";
@@ -20,20 +21,19 @@ const placeOf = (env: unknown) => env as Place;
  * Makes the renderer. `sizeOf` gives the size of a picture of the content folder; `holds` says whether a page that shows
  * part of a content file has the place of that name too.
  */
-export function proseRenderer(
-  sizeOf: (file: string) => Size | undefined,
-  holds: (page: Address, at: string) => boolean,
-): RenderProse {
+export function proseRenderer(sizeOf: SizeOf, holds: (page: Address, at: string) => boolean): RenderProse {
   const markdown = new MarkdownIt(markdownOptions);
   const rules = markdown.renderer.rules;
   rules.link_open = (tokens, index, options, env, self) => {
     const attributes = linkAttributes(String(tokens[index]!.attrGet("href") ?? ""), placeOf(env), holds);
     return self.renderToken([withAttributes(tokens[index]!, attributes)], 0, options);
   };
-  const image = rules.image!;
   rules.image = (tokens, index, options, env, self) => {
-    const attributes = pictureAttributes(String(tokens[index]!.attrGet("src") ?? ""), placeOf(env), sizeOf);
-    return image([withAttributes(tokens[index]!, attributes)], 0, options, env, self);
+    const token = tokens[index]!;
+    const { path, from } = placeOf(env);
+    const src = decode(String(token.attrGet("src") ?? ""));
+    const alt = self.renderInlineAsText(token.children ?? [], options, env);
+    return picture({ file: resolvePath(path, src) ?? src, alt }, { sizeOf }, from).text;
   };
   return (section, path, from) =>
     raw(markdown.renderer.render(section.prose as Token[], markdown.options, { path, from } satisfies Place));
@@ -64,24 +64,6 @@ function linkAttributes(
   if (link.path === path && link.at !== undefined && holds(from, link.at)) return [["href", `#${link.at}`]];
   const address = addressOfPath(link.path, link.at);
   return [["href", address === undefined ? linkToFile(from, link.path) : linkTo(from, address)]];
-}
-
-function pictureAttributes(
-  src: string,
-  { path, from }: Place,
-  sizeOf: (file: string) => Size | undefined,
-): Attributes {
-  const file = resolvePath(path, decode(src));
-  if (file === undefined) return [["src", src]];
-  const size = sizeOf(file);
-  const sizes: Attributes =
-    size === undefined
-      ? []
-      : [
-          ["width", String(size.width)],
-          ["height", String(size.height)],
-        ];
-  return [["src", linkToFile(from, file)], ...sizes, ["loading", "lazy"]];
 }
 
 /** markdown-it percent-encodes addresses; ours are names of files. */

@@ -2,21 +2,17 @@
 import { type Book, bookOf } from "../../layouts/book.ts";
 import type { Address } from "../model/address.ts";
 import type { AuthorsGuide } from "../model/authors-guide.ts";
+import type { Size } from "../model/picture-files.ts";
 import type { Assets, Site } from "../model/site.ts";
 import { type PageGroup, writePages } from "./eleventy.ts";
-import { copyLayoutFiles, copyPictures } from "./files.ts";
+import { copyLayoutFiles } from "./files.ts";
 import { type Kept, keep, sortOut, type Written } from "./kept.ts";
 import { pagesOfModules, programmeGroups } from "./pages.ts";
-import { pictureSizes } from "./picture-size.ts";
 import { proseRenderer } from "./prose.ts";
 import { writeEach } from "./write.ts";
 
-export interface Folders {
-  /** Where the pictures lie. */
-  readonly contentDir: string;
-  /** The site's folder; what lies in it already stays. */
-  readonly outDir: string;
-}
+/** Sizes of the content's pictures, by path. */
+export type Sizes = ReadonlyMap<string, Size>;
 
 /**
  * Writes the pages of the modules whose views the site holds. Pages that would come out as they stand in `kept` are left
@@ -25,15 +21,16 @@ export interface Folders {
 export async function renderModules(
   site: Site,
   assets: Assets,
-  folders: Folders,
+  sizes: Sizes,
+  outDir: string,
   kept: Kept = { siteDir: undefined, pages: new Map() },
 ): Promise<Written> {
-  const { sheets, others } = pagesOfModules(bookFor(site, assets, folders));
+  const { sheets, others } = pagesOfModules(bookFor(site, assets, sizes));
   const ofSheets = sortOut(sheets, kept);
   const ofOthers = sortOut(others, kept);
-  await writePages([{ name: "module", pages: ofSheets.changed }], folders.outDir);
-  writeEach(ofOthers.changed, folders.outDir, kept.note);
-  keep([...ofSheets.changed, ...ofOthers.changed], kept, folders.outDir);
+  await writePages([{ name: "module", pages: ofSheets.changed }], outDir);
+  writeEach(ofOthers.changed, outDir, kept.note);
+  keep([...ofSheets.changed, ...ofOthers.changed], kept, outDir);
   return {
     pages: sheets.length + others.length,
     unchanged: [...ofSheets.unchanged, ...ofOthers.unchanged],
@@ -41,25 +38,25 @@ export async function renderModules(
 }
 
 /**
- * Writes the pages of the programme and the sheets, pictures and pictograms, and returns how many pages. The view of the
+ * Writes the pages of the programme and the sheets, and pictograms, and returns how many pages. The view of the
  * module that the home page shows must be among the site's. `assets` names files that `bundle` writes. With
  * `authors` there is a page for those who write modules.
  */
 export async function renderProgramme(
   site: Site,
   assets: Assets,
-  folders: Folders,
+  sizes: Sizes,
+  outDir: string,
   authors?: AuthorsGuide,
 ): Promise<number> {
-  const groups = programmeGroups({ ...bookFor(site, assets, folders), authors });
-  await writePages(groups, folders.outDir);
-  await copyPictures(site.pictures.keys(), folders.contentDir, folders.outDir);
-  await copyLayoutFiles(folders.outDir);
+  const groups = programmeGroups({ ...bookFor(site, assets, sizes), authors });
+  await writePages(groups, outDir);
+  await copyLayoutFiles(outDir);
   return count(groups);
 }
 
-function bookFor(site: Site, assets: Assets, { contentDir }: Folders): Book {
-  const sizeOf = pictureSizes(contentDir);
+function bookFor(site: Site, assets: Assets, sizes: Sizes): Book {
+  const sizeOf = (file: string) => sizes.get(file);
   return bookOf(site, assets, proseRenderer(sizeOf, placesOn(site)), sizeOf);
 }
 

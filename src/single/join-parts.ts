@@ -1,5 +1,6 @@
 /** Makes a page's main part one of several in a document: ids of its own, links that lead within the file. */
 import { posix } from "node:path";
+import { carriedWidth } from "../model/picture-files.ts";
 import type { Part } from "./part.ts";
 
 export interface Joining {
@@ -24,7 +25,7 @@ const naming = new Set([
 
 /** The site's layouts write every attribute in double quotes and escape every bracket in text, so tags can be told apart. */
 export function joinPart(part: Part, joining: Joining): string {
-  const main = withoutSiteOnly(part.main);
+  const main = inOneSize(withoutSiteOnly(part.main));
   const linked = main.replace(/<a\b([^>]*)>(.*?)<\/a>/gs, (whole, attributes: string, inner: string) =>
     leadsNowhere(attributes, part, joining) ? `<span class="not-here">${inner}</span>` : whole,
   );
@@ -40,6 +41,19 @@ const withoutSiteOnly = (main: string): string =>
     .replace(/<div class="note-place[^>]*><\/div>\n?/g, "")
     .replace(/<section [^>]*aria-labelledby="s_used">.*?<\/section>\n?/gs, "")
     .replace(/<p class="(?:for-mentors|to-faults)[^>]*>.*?<\/p>\n?/gs, "");
+
+/** Of a picture in several widths the one to carry along, which is enough at the bench. */
+const inOneSize = (main: string): string =>
+  main.replace(
+    /<picture><source [^>]*?srcset="([^"]*)"[^>]*>(<img [^>]*>)<\/picture>/g,
+    (_, list: string, image: string) => image.replace(/ src="[^"]*"/, () => ` src="${sizeToCarry(list)}"`),
+  );
+
+function sizeToCarry(srcset: string): string {
+  const entries = srcset.split(", ").map((entry) => entry.split(" ") as [string, string]);
+  const fitting = entries.findLast(([, width]) => Number.parseInt(width, 10) <= carriedWidth);
+  return (fitting ?? entries[0]!)[0];
+}
 
 /** Data that a script reads: what would go into a record goes nowhere, and links lead within the file. */
 export function joinData(part: Part, joining: Joining): unknown {

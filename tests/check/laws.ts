@@ -59,6 +59,11 @@ export const laws: readonly Law[] = [
     why: "Bundling names the browser's entries by path only. Of the engine it needs how words are cut, which the search page must do alike; the icons of an installed site are made from the drawn one.",
   },
   {
+    from: "src/pictures",
+    may: ["src/model", "node:", "sharp"],
+    why: "Pictures come from anywhere and carry more than is seen; one folder opens them, and nothing of them goes into a site but what it has made.",
+  },
+  {
     from: "src/single",
     may: ["src/model", "layouts", "node:"],
     why: "One file of a module is made of the pages of a built site, and depends on nothing by which they were made.",
@@ -70,9 +75,16 @@ export const laws: readonly Law[] = [
   },
   {
     from: "src/browser",
-    may: ["src/engine", "src/model/edition.ts", "src/model/search-data.ts", "lunr", "idb"],
+    may: [
+      "src/engine",
+      "src/model/edition.ts",
+      "src/model/picture-files.ts",
+      "src/model/search-data.ts",
+      "lunr",
+      "idb",
+    ],
     types: ["src/model"],
-    why: "What runs on a page is small: the engine, a thin layer over the page, the search library, and one that gives the browser's database promises. The names of the files by which a site is kept on a device, and by which prose is searched, are those that the bundler writes.",
+    why: "What runs on a page is small: the engine, a thin layer over the page, the search library, and one that gives the browser's database promises. The names of the files by which a site is kept on a device, those of pictures among them, and by which prose is searched, are those that the bundler writes.",
   },
   {
     from: "layouts",
@@ -138,6 +150,7 @@ export const knownArrows: readonly (readonly [from: string, to: Target])[] = [
   ["src/render", "layouts"],
   ["src/render", "@11ty/eleventy"],
   ["src/bundle", "esbuild"],
+  ["src/pictures", "sharp"],
   ["src/browser", "src/engine"],
   ["layouts", "src/model"],
   ["src/build.ts", "src/read"],

@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { dirname, join, relative, resolve } from "node:path";
 import { HtmlValidate } from "html-validate";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { PictureShop } from "../../src/pictures/shop.ts";
 import { renderModules, renderProgramme } from "../../src/render/render.ts";
 import { millSite } from "./fixture.ts";
 
@@ -14,9 +15,11 @@ let pages: Map<string, string>;
 beforeAll(async () => {
   const { site, contentDir } = millSite();
   outDir = mkdtempSync(join(tmpdir(), "benchwright-"));
-  const folders = { contentDir, outDir };
-  const { pages: ofModules } = await renderModules(site, assets, folders);
-  const count = ofModules + (await renderProgramme(site, assets, folders));
+  const shop = new PictureShop({ contentDir, cacheDir: undefined });
+  const { sizes } = await shop.look(site.pictures);
+  await shop.put(site.pictures, outDir);
+  const { pages: ofModules } = await renderModules(site, assets, sizes, outDir);
+  const count = ofModules + (await renderProgramme(site, assets, sizes, outDir));
   const files = readdirSync(outDir, { recursive: true, encoding: "utf8" }).filter((file) =>
     file.endsWith(".html"),
   );

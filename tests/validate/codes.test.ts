@@ -1,6 +1,7 @@
 /** Every code of the catalogue is brought about by an example, at the place where the fault is. */
 import { expect, test } from "vitest";
 import { type Code, codes } from "../../src/model/codes.ts";
+import { PictureShop } from "../../src/pictures/shop.ts";
 import { read } from "../../src/read/read.ts";
 import { validate } from "../../src/validate/validate.ts";
 import { type Files, soundFiles, writeFolder } from "../support/content-folder.ts";
@@ -16,9 +17,12 @@ const elsewhere = new Map<Code, string>([
   ["word-placeholders", "tests/words/check.test.ts"],
 ]);
 
-function diagnose(files: Files) {
-  const { reading, diagnostics } = read(writeFolder(files));
-  return [...diagnostics, ...validate(reading).diagnostics];
+async function diagnose(files: Files) {
+  const contentDir = writeFolder(files);
+  const { reading, diagnostics } = read(contentDir);
+  const shop = new PictureShop({ contentDir, cacheDir: undefined });
+  const looked = await shop.look(reading.pictures);
+  return [...diagnostics, ...validate(reading).diagnostics, ...looked.diagnostics];
 }
 
 /** The text from a line and column on, both from 1. */
@@ -32,13 +36,13 @@ function textAt(
 }
 
 test("the sound programme has no fault and no warning", () => {
-  expect(diagnose(soundFiles)).toEqual([]);
+  return expect(diagnose(soundFiles)).resolves.toEqual([]);
 });
 
 test.each(examples.map((example, index) => [`${example.code} (${index + 1})`, example] as const))(
   "%s",
-  (_, example) => {
-    const found = diagnose(example.files);
+  async (_, example) => {
+    const found = await diagnose(example.files);
     const fitting = found.filter((one) => one.code === example.code && one.file === example.file);
     expect(fitting, JSON.stringify(found, undefined, 1)).not.toEqual([]);
     expect(fitting.map((one) => textAt(example.files, one).slice(0, 60))).toContainEqual(

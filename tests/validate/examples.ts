@@ -43,6 +43,14 @@ const wholePractice =
 const longPractice =
   "{id: p, title: P, steps: [lid-off, brake-off, wheel-off, clean, wheel-on, brake-on, lid-on, sweep, dust]}";
 
+const svgSpace = "http://www.w3.org/2000/svg";
+
+/** PNG, ISO/IEC 15948, 5.2 and 11.2.2: a head that says 30,000 by 30,000 pixels, and the data of 10 by 10. */
+const hugePicture = Buffer.from(
+  "iVBORw0KGgoAAAANSUhEUgAAdTAAAHUwCAIAAAACUFjqAAAACXBIWXMAAAPoAAAD6AG1e1JrAAAAEUlEQVQYlWP4jxcwjEr/xwIA+h4q5HxTIAQAAAAASUVORK5CYII=",
+  "base64",
+);
+
 /** The lid screws with a figure of torque that has its source. */
 function torqued(
   code: Code,
@@ -818,6 +826,27 @@ export const examples: readonly Example[] = [
   ),
   inModule("figure-alt", "![A box]", "![]", "figures/box.svg"),
   inModule("figure-alt", "id: clean\n", "id: clean\nfigure: {file: figures/box.svg}\n", "{file"),
+  { ...whole("picture-broken", "modules/box/figures/box.svg", "<svg><g></svg>", "<svg>"), says: "xmlns" },
+  { ...whole("picture-broken", "modules/box/figures/lid.jpg", "no picture"), says: "unsupported" },
+  { ...whole("picture-pixels", "modules/box/figures/lid.png", hugePicture), says: "30000 × 30000" },
+  {
+    ...whole(
+      "picture-unsafe",
+      "modules/box/figures/box.svg",
+      `<svg xmlns="${svgSpace}">\n<script/></svg>`,
+      "<script/>",
+    ),
+    says: "runs a script",
+  },
+  {
+    ...whole(
+      "picture-unsafe",
+      "modules/box/figures/box.svg",
+      `<svg xmlns="${svgSpace}"><use href="a.svg#b"/></svg>`,
+      "href=",
+    ),
+    says: '"a.svg#b"',
+  },
   { ...whole("figure-unused", "modules/box/figures/spare.svg", "<svg xmlns='http://www.w3.org/2000/svg'/>") },
   inModule(
     "dead-link",

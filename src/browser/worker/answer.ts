@@ -4,6 +4,7 @@ import { keepFiles } from "../offline/keep-files.ts";
 import { addressIn, readNote } from "../offline/shelf.ts";
 import type { Editions, OpenEdition } from "./editions.ts";
 import { moduleOf, pathIn } from "./path.ts";
+import { sizeKept } from "./picture-size.ts";
 import type { AskedEvent, WorkerScope } from "./scope.ts";
 
 export interface Answering {
@@ -20,7 +21,12 @@ export async function answer(event: AskedEvent, answering: Answering): Promise<R
   const path = pathIn(root, event.request.url);
   if (edition === undefined || path === undefined) return fromNetwork(event, root);
   const file = edition.files.get(path);
-  if (file === undefined) return isFolder(edition, path) ? withSlash(event) : fromNetwork(event, root);
+  if (file === undefined) {
+    if (isFolder(edition, path)) return withSlash(event);
+    const otherSize = sizeKept(path, edition.files);
+    if (otherSize === undefined) return fromNetwork(event, root);
+    return fromNetwork(event, root, () => edition.cache.match(addressIn(root, otherSize)));
+  }
   const kept = await edition.cache.match(addressIn(root, path));
   if (kept !== undefined) return kept;
   if (edition.version === answering.version) event.waitUntil(keepModule(file, edition, scope));
@@ -43,10 +49,16 @@ function withSlash({ request }: AskedEvent): Response {
   return Response.redirect(address.href);
 }
 
-async function fromNetwork({ request }: AskedEvent, root: string): Promise<Response> {
+async function fromNetwork(
+  { request }: AskedEvent,
+  root: string,
+  otherwise: () => Promise<Response | undefined> = async () => undefined,
+): Promise<Response> {
   try {
     return await fetch(request);
   } catch {
+    const instead = await otherwise();
+    if (instead !== undefined) return instead;
     return request.mode === "navigate" ? Response.redirect(addressIn(root, awayPage)) : Response.error();
   }
 }

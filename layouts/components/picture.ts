@@ -1,0 +1,30 @@
+/** A picture of the content, in as many widths as it was made, with room kept for it until it comes. */
+import { type Address, linkToFile } from "../../src/model/address.ts";
+import { filesOf, type MadeFile, type Size } from "../../src/model/picture-files.ts";
+import { attribute, type Html, html } from "../html.ts";
+
+export type SizeOf = (file: string) => Size | undefined;
+
+/** The column of text is 44rem wide at most, and on a phone all there is. */
+const shownWidth = "(min-width: 46rem) 44rem, 100vw";
+
+/** `file` is its path in the content folder. One that says no size is shown as it is. */
+export function picture(
+  { file, alt }: { readonly file: string; readonly alt: string },
+  { sizeOf }: { readonly sizeOf: SizeOf },
+  from: Address,
+): Html {
+  const size = sizeOf(file);
+  const { main, sizes } = size === undefined ? { main: { file }, sizes: [] } : filesOf(file, size);
+  const image = html`<img src="${addressed(from, main.file)}" alt="${alt}"${"width" in main ? sizeAttributes(main) : undefined} loading="lazy" decoding="async">`;
+  if (sizes.length === 0) return image;
+  const list = sizes.map((each) => `${addressed(from, each.file)} ${each.width}w`).join(", ");
+  return html`<picture><source type="image/webp" srcset="${list}" sizes="${shownWidth}">${image}</picture>`;
+}
+
+const sizeAttributes = ({ width, height }: MadeFile): Html =>
+  html`${attribute("width", width)}${attribute("height", height)}`;
+
+/** Spaces and commas part the entries of a srcset. */
+const addressed = (from: Address, file: string): string =>
+  linkToFile(from, file).replace(/[\s,%"]/g, (sign) => encodeURIComponent(sign));
