@@ -11,7 +11,7 @@ import { type Diagnostic, sortDiagnostics } from "./model/diagnostic.ts";
 import { modulePath } from "./model/link.ts";
 import type { Size } from "./model/picture-files.ts";
 import type { SearchDocument } from "./model/site.ts";
-import { PictureShop } from "./pictures/shop.ts";
+import { PictureShop, type PutPictures } from "./pictures/shop.ts";
 import { digestOf } from "./read/digest.ts";
 import { listsOutOfDate } from "./read/out-of-date.ts";
 import type { Written } from "./render/kept.ts";
@@ -106,15 +106,15 @@ export async function buildWith(
       );
       const found = gathered([...opened, ...checked, looked]);
       const modules = outlines.filter(({ path, isSound }) => isSound && path.endsWith("/module.md")).length;
+      // What devices keep is a list of all files, and what is kept by digest a whole site: those are made as a whole.
+      const isWhole = offline || digest !== undefined || !stillStands(siteDir, crew.standing);
       if (!hasErrors(found)) tell("writing", modules);
-      const put = hasErrors(found) ? [] : await pictures.put(shown, outDir);
-      const { diagnostics, texts } = gathered([found, { diagnostics: put, texts: new Map() }]);
+      const put = hasErrors(found) ? nothingPut : await pictures.put(shown, outDir, !isWhole);
+      const { diagnostics, texts } = gathered([found, { diagnostics: put.diagnostics, texts: new Map() }]);
       if (hasErrors({ diagnostics })) {
         otherwise.leave();
         return { summary: summary({ pages: 0, modules }), diagnostics, texts };
       }
-      // What devices keep is a list of all files, and what is kept by digest a whole site: those are made as a whole.
-      const isWhole = offline || digest !== undefined || !stillStands(siteDir, crew.standing);
       const folders = { contentDir, outDir };
       const { pages, unchanged } = await write(
         crew,
@@ -124,7 +124,7 @@ export async function buildWith(
         offline,
       );
       const made = { pages, modules };
-      if (unchanged.length > 0) otherwise.update(unchanged);
+      if (!isWhole) otherwise.update([...unchanged, ...put.staying]);
       if (digest)
         keepSite<KeptNote>(cacheDir!, digest, outDir, { made, warnings: diagnostics, texts: [...texts] });
       return { summary: summary(made), diagnostics, texts };
@@ -146,6 +146,8 @@ function gathered(found: readonly Found[]): Found {
     texts: new Map(found.flatMap(({ texts }) => [...texts])),
   };
 }
+
+const nothingPut: PutPictures = { diagnostics: [], staying: [] };
 
 const hasErrors = ({ diagnostics }: Pick<Found, "diagnostics">): boolean =>
   diagnostics.some(({ severity }) => severity === "error");

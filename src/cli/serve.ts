@@ -1,6 +1,6 @@
 import type { BuildResult } from "../build.ts";
 import { reportText } from "../report/text.ts";
-import { refusable, siteFolder, toOption } from "./build.ts";
+import { cacheFolder, picturesIn, refusable, siteFolder, toOption } from "./build.ts";
 import { type Command, contentOption, type ExitCode, type Output, WrongCall } from "./command.ts";
 import { contentFolder, hasErrors, printReport } from "./content.ts";
 import { type SiteServer, startServer } from "./site-server.ts";
@@ -28,7 +28,9 @@ export const serve: Command = {
     const { gather } = await import("../crew/crew.ts");
     const crew = gather(content);
     // What the crew remembers is quicker than what is kept in files, and tells what it was made from.
-    const options = { contentDir: content, siteDir: site, cacheDir: undefined, offline: false };
+    const { LaterShop } = await import("../pictures/later-shop.ts");
+    const pictures = new LaterShop({ contentDir: content, cacheDir: picturesIn(cacheFolder()) });
+    const options = { contentDir: content, siteDir: site, cacheDir: undefined, pictures, offline: false };
     const build = () => refusable(buildWith(crew, options));
     const first = await build();
     const isBuilt = report(first, output);
@@ -36,15 +38,24 @@ export const serve: Command = {
       port: port ?? 8137,
       isFixed: port !== undefined,
       host: call.text("host") ?? "localhost",
+      comes: (file) => pictures.waitFor(file),
     });
+    const beginPictures = () =>
+      pictures.begin(site, (fault) => {
+        printReport({ diagnostics: [fault], texts: new Map() }, output);
+        server.show(reportText([fault], new Map()));
+      });
+    if (isBuilt) beginPictures();
     output.out(
       `${isBuilt ? "" : "The content has errors; the page is shown once they are mended.\n"}Serving ${server.url} (Ctrl+C ends it)\n`,
     );
     if (!isBuilt) server.show(reportText(first.diagnostics, first.texts));
     const rebuild = async () => {
       const result = await build();
-      if (report(result, output)) server.reload();
-      else server.show(reportText(result.diagnostics, result.texts));
+      if (report(result, output)) {
+        beginPictures();
+        server.reload();
+      } else server.show(reportText(result.diagnostics, result.texts));
     };
     watchContent(content, rebuild, output.err);
     await untilStopped(server);

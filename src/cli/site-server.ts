@@ -21,6 +21,8 @@ export interface ServerOptions {
   /** False where the next free port will do. */
   readonly isFixed: boolean;
   readonly host: string;
+  /** Ends when a file of the site is there that may still be being made. */
+  readonly comes?: (file: string) => Promise<void>;
 }
 
 const types = new Map([
@@ -41,7 +43,10 @@ const types = new Map([
 /** Starts listening. Throws where a fixed port is taken. */
 export async function startServer(site: string, options: ServerOptions): Promise<SiteServer> {
   const pages: OpenPages = { listeners: new Set(), report: undefined };
-  const server = createServer((request, response) => void respond(site, pages, request, response));
+  const server = createServer((request, response) => {
+    const { comes = async () => undefined } = options;
+    void comes((pathOf(request) ?? "/").slice(1)).then(() => respond(site, pages, request, response));
+  });
   const port = await listen(server, options);
   return {
     url: `http://${options.host === "0.0.0.0" ? "localhost" : options.host}:${port}/`,

@@ -20,6 +20,12 @@ export interface Looked {
   readonly texts: ReadonlyMap<string, string>;
 }
 
+export interface PutPictures {
+  readonly diagnostics: readonly Diagnostic[];
+  /** Files that belong to the site and were not put into the folder. */
+  readonly staying: readonly string[];
+}
+
 export interface ShopOptions {
   readonly contentDir: string;
   /** Where made pictures are kept; undefined to keep none. */
@@ -48,15 +54,18 @@ export class PictureShop {
     };
   }
 
-  /** Puts every picture into the site's folder; what can't be read to its end is told. */
-  async put(pictures: Pictures, outDir: string): Promise<readonly Diagnostic[]> {
+  /**
+   * Puts every picture into the site's folder; what can't be read to its end is told. Where the site before is standing, another
+   * kind of shop may leave there what has not changed.
+   */
+  async put(pictures: Pictures, outDir: string, _isStanding: boolean): Promise<PutPictures> {
     const faults = await pooled([...pictures.keys()], handsHere(), async (file) => {
       const made = await this.#made(file, pictures.get(file)!);
       if (!("fault" in made)) writeMade(outDir, made);
       return "fault" in made ? [made.fault] : [];
     });
     if (this.#cacheDir !== undefined) forgetOld(this.#cacheDir);
-    return faults.flat();
+    return { diagnostics: faults.flat(), staying: [] };
   }
 
   /** What can't be read to its end. Writes nothing but what is kept. */

@@ -38,11 +38,11 @@ export async function photograph(
     orientation = 1,
   }: { width?: number; height?: number; orientation?: number } = {},
 ): Promise<Buffer> {
-  const half = await sharp({ create: { width: width / 2, height, channels: 3, background: "#0000ff" } })
+  const half = await sharp({ create: { width: Math.ceil(width / 2), height, channels: 3, background: "#0000ff" } })
     .png()
     .toBuffer();
   return sharp({ create: { width, height, channels: 3, background: "#ff0000" } })
-    .composite([{ input: half, left: width / 2, top: 0 }])
+    .composite([{ input: half, left: Math.floor(width / 2), top: 0 }])
     [kind]()
     .withExif(exif)
     .withXmp(xmp)

@@ -17,7 +17,7 @@ beforeAll(async () => {
   outDir = mkdtempSync(join(tmpdir(), "benchwright-"));
   const shop = new PictureShop({ contentDir, cacheDir: undefined });
   const { sizes } = await shop.look(site.pictures);
-  await shop.put(site.pictures, outDir);
+  await shop.put(site.pictures, outDir, false);
   const { pages: ofModules } = await renderModules(site, assets, sizes, outDir);
   const count = ofModules + (await renderProgramme(site, assets, sizes, outDir));
   const files = readdirSync(outDir, { recursive: true, encoding: "utf8" }).filter((file) =>
