@@ -1,4 +1,6 @@
 /** What pages of other modules, and of the whole programme, say of a module. */
+import type { SignOffRules } from "../engine/competency/rules.ts";
+import type { Sessions } from "../engine/procedure/sessions/plan-sessions.ts";
 import type { ModuleQuiz } from "../model/content.ts";
 import type { Module, ModuleStep } from "../model/module.ts";
 import type { ModuleCard, Practice, StepCard } from "../model/site.ts";
@@ -7,6 +9,8 @@ export function cardOf(
   { id, title, revision, summary, needs, tools, substances, hazards, procedure }: Module,
   practices: readonly Practice[],
   quiz: ModuleQuiz | undefined,
+  sessions: Sessions | undefined,
+  rules: SignOffRules,
 ): ModuleCard {
   const { steps } = procedure;
   return {
@@ -14,9 +18,11 @@ export function cardOf(
     steps: steps.map(stepCard),
     handsOn: sum(steps.map(({ time }) => time)),
     waits: sum(steps.map(({ wait }) => wait)),
+    sessions: sessions === undefined ? undefined : (sessions.sessions?.length ?? "longer"),
     practices: practices.length,
     questions: quiz?.quiz.questions.length ?? 0,
     hasKey: quiz !== undefined && quiz.quiz.questions.length > 0 && quiz.quiz.supervised !== true,
+    rules,
     uses: { tool: tools, substance: substances.map(({ use }) => use), hazard: hazards },
   };
 }

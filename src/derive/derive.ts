@@ -1,5 +1,6 @@
 /** Content to site: all that can be worked out about it before any page is made. */
 import type { Release } from "../engine/competency/release.ts";
+import { routeStages } from "../engine/competency/route.ts";
 import { type Content, sheetsOf } from "../model/content.ts";
 import type { Module } from "../model/module.ts";
 import { remembered } from "../model/remembered.ts";
@@ -50,19 +51,13 @@ export function siteOf(content: Content, cards: readonly ModuleCard[], views: re
   };
 }
 
-/** Modules after those that they need, otherwise by title. */
+/** Stage by stage of the route, within a stage by title. */
 function inNeededOrder(cards: readonly ModuleCard[], language: string): ModuleCard[] {
-  const known = new Set(cards.map(({ id }) => id));
+  const stages = routeStages(new Map(cards.map(({ id, needs }) => [id, needs])));
+  const stageOf = new Map(stages.flatMap((ids, stage) => ids.map((id) => [id, stage] as const)));
   const { compare } = new Intl.Collator(language);
-  const waiting = [...cards].sort((a, b) => compare(a.title, b.title) || (a.id < b.id ? -1 : 1));
-  const done = new Set<string>();
-  const order = [];
-  for (let round = waiting; round.length > 0; ) {
-    const ready = round.filter(({ needs }) => needs.every((id) => done.has(id) || !known.has(id)));
-    const next = ready.length > 0 ? ready : round;
-    for (const { id } of next) done.add(id);
-    order.push(...next);
-    round = round.filter(({ id }) => !done.has(id));
-  }
-  return order;
+  const stage = ({ id }: ModuleCard): number => stageOf.get(id)!;
+  return [...cards].sort(
+    (a, b) => stage(a) - stage(b) || compare(a.title, b.title) || (a.id < b.id ? -1 : 1),
+  );
 }

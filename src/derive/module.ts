@@ -1,3 +1,4 @@
+import type { SignOffRules } from "../engine/competency/rules.ts";
 import { countOrders, quickDownSetLimit } from "../engine/procedure/count-orders.ts";
 import type { Graph } from "../engine/procedure/graph.ts";
 import { graphOfProcedure } from "../engine/procedure/graph-of-procedure.ts";
@@ -15,32 +16,40 @@ import type { ModuleView, StepView } from "../model/site.ts";
 import type { Source } from "../model/source.ts";
 import { cardOf } from "./card.ts";
 import { practicesOf } from "./practices.ts";
+import { rulesFor } from "./rules.ts";
 
 export function deriveModule(module: Module, content: Content): ModuleView {
   const { quizzes, sources, programme } = content;
-  return viewOf(module, quizzes.get(module.id), sources.get(module.path)!, programme.session);
+  const { session, signOff } = programme;
+  return viewOf(module, quizzes.get(module.id), sources.get(module.path)!, session, signOff);
 }
 
 /** `session` is the length of a session in minutes. */
 const viewOf = remembered(
-  (module: Module, quiz: ModuleQuiz | undefined, source: Source, session: number): ModuleView => {
+  (
+    module: Module,
+    quiz: ModuleQuiz | undefined,
+    source: Source,
+    session: number,
+    signOff: SignOffRules,
+  ): ModuleView => {
     const { steps } = module.procedure;
     const graph = soundGraph(module);
     const precedence = restrict(graph, graph.precedence.steps);
     const { trays } = walkOfProcedure(module.procedure);
     const practices = practicesOf(module, graph);
+    const isTimed = steps.some(({ time, wait }) => time > 0 || wait > 0);
+    const sessions = isTimed ? planSessions(steps, session) : undefined;
     return {
       module,
-      card: cardOf(module, practices, quiz),
+      card: cardOf(module, practices, quiz, sessions, rulesFor(module, signOff, quiz?.quiz)),
       names: namesOf(module, quiz, source),
       steps: steps.map((step, index) => stepView(step, index, trays[index]!, precedence.pairs, steps)),
       precedence,
       swaps: swapsOf(module.procedure, graph),
       orders: countOrders(graph, quickDownSetLimit),
       practices,
-      sessions: steps.some(({ time, wait }) => time > 0 || wait > 0)
-        ? planSessions(steps, session)
-        : undefined,
+      sessions,
       quiz,
     };
   },

@@ -9,7 +9,6 @@ import {
   digestOfRun,
 } from "../engine/competency/release-digests.ts";
 import type { SignOffRules } from "../engine/competency/rules.ts";
-import { strictest } from "../engine/competency/rules-of.ts";
 import { packProcedure } from "../engine/procedure/packed.ts";
 import { performingPrecedence } from "../engine/procedure/performing-graph.ts";
 import type { Quiz } from "../engine/quiz/quiz.ts";
@@ -18,6 +17,7 @@ import type { Module } from "../model/module.ts";
 import type { Revisions } from "../model/released.ts";
 import { remembered } from "../model/remembered.ts";
 import type { ModuleView, Practice } from "../model/site.ts";
+import { rulesFor } from "./rules.ts";
 
 /** What of a module's view is released. */
 export type Released = Pick<ModuleView, "module" | "quiz" | "practices">;
@@ -73,12 +73,6 @@ function releasedRun({ procedure }: Module): Release["run"] {
   if (procedure.steps.length === 0) return undefined;
   const run = { precedence: performingPrecedence(procedure), procedure: packProcedure(procedure) };
   return { digest: digestOfRun(run, portable), ...run };
-}
-
-/** The pass mark is the highest of the programme's rule, the module's and the quiz's own. */
-function rulesFor({ signOff }: Module, asked: SignOffRules, quiz: Quiz | undefined): SignOffRules {
-  const rules = strictest(asked, signOff);
-  return { ...rules, pass: Math.max(rules.pass, quiz?.pass ?? 0) };
 }
 
 /** With the revisions that were released, and the present content among them. */

@@ -1,4 +1,5 @@
 import type { Release } from "../engine/competency/release.ts";
+import type { SignOffRules } from "../engine/competency/rules.ts";
 import type { OrderCount } from "../engine/procedure/count-orders.ts";
 import type { Pair, Precedence } from "../engine/procedure/precedence.ts";
 import type { Sessions } from "../engine/procedure/sessions/plan-sessions.ts";
@@ -45,6 +46,10 @@ export interface ModuleCard {
   readonly handsOn: number;
   /** Minutes of waiting. */
   readonly waits: number;
+  /** How many sessions of the programme's length it takes; "longer" where no split fits one; undefined where no step has a time. */
+  readonly sessions: number | "longer" | undefined;
+  /** What a sign-off asks for: the programme's rules, and the module's own where they are stricter. */
+  readonly rules: SignOffRules;
   /** How many practices and questions it has. */
   readonly practices: number;
   readonly questions: number;
@@ -109,7 +114,7 @@ export interface SearchDocument {
 
 export interface Site {
   readonly programme: Programme;
-  /** Of all modules, each after those that it needs, otherwise by title. */
+  /** Of all modules, stage by stage of the route, so that each stands after those that it needs, otherwise by title. */
   readonly cards: readonly ModuleCard[];
   /** All modules, or a share of them, in the same order. */
   readonly modules: readonly ModuleView[];
