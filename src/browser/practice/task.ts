@@ -59,7 +59,7 @@ export class Task {
 
   /** What stands in the place of the steps to be sorted on paper. */
   parts(): HTMLElement[] {
-    const moving = t`${counted(this.#steps.length, "step")}. Move a step with its buttons, with Alt and the arrow keys, or by its handle on the left.`;
+    const moving = t`${counted(this.#steps.length, "step")}. Move a step with its buttons, with Alt and the arrow keys, or by its handle.`;
     const leaving = t` Some may not belong to this job: leave those out, with their button or with the Delete key.`;
     const hint = this.#options.task.mixedIn.length > 0 ? moving + leaving : moving;
     const actions = element(
