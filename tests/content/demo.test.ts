@@ -167,6 +167,17 @@ describe("sessions of an evening", () => {
     ]);
   });
 
+  test("the press soaks strapped open, its rollers are known before a cleaning evening, and it is levelled before rollers go in", () => {
+    expect(evenings("tabletop-press")).toEqual([
+      ["screw-record", 12],
+      ["clean-rollers", 0],
+      ["dry", 2],
+      ["oil-round", 0],
+      ["rollers-on", 0],
+      ["wash-up", 0],
+    ]);
+  });
+
   test("no barrel is left open, no spring wound, no plate or crank hanging by slack screws", () => {
     const motor = content.modules.get("spring-motor")!.procedure.neverLeft;
     expect([...motor.parts]).toEqual(["barrel-cover"]);
@@ -174,5 +185,18 @@ describe("sessions of an evening", () => {
     expect(motor.fasteners.get("pillar-screws")).toEqual(["slack"]);
     const machine = content.modules.get("hand-crank-sewing-machine")!.procedure.neverLeft;
     expect(machine.fasteners.get("crank-screw")).toEqual(["slack"]);
+  });
+
+  test("no press is left with jaws that can close: they stand blocked or strapped at each safe place, and at the end", () => {
+    const { procedure } = content.modules.get("tabletop-press")!;
+    expect(procedure.neverLeft.states.get("jaws")).toEqual(["free"]);
+    expect(procedure.neverLeft.fasteners.get("centre-bolt")).toEqual(["slack"]);
+    const made: string[] = [];
+    for (const { makes, stop } of procedure.steps) {
+      const jaws = makes.get("jaws");
+      if (jaws !== undefined) made.push(jaws);
+      if (stop) expect(["blocked open", "strapped open"]).toContain(made.at(-1));
+    }
+    expect(made.at(-1)).toBe("blocked open");
   });
 });
