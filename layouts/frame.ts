@@ -43,6 +43,8 @@ const sections: readonly {
   readonly id: string;
   readonly name: string;
   readonly kinds: readonly Address["kind"][];
+  /** Plain pages that belong to it. */
+  readonly plain?: readonly string[];
   /** Where not every programme has it. */
   readonly has?: (programme: Programme) => boolean;
 }[] = [
@@ -50,6 +52,7 @@ const sections: readonly {
     id: "modules",
     name: t`Modules`,
     kinds: ["module", "order", "bench", "paper", "practice", "dry-run", "quiz", "quiz-key"],
+    plain: ["route"],
   },
   { id: "tools", name: t`Tools`, kinds: ["tool"] },
   { id: "substances", name: t`Substances`, kinds: ["substance"] },
@@ -158,7 +161,9 @@ const isHome = (address: Address) => address.kind === "plain" && address.id === 
 /** "page" for the page itself, "true" for a page that belongs to the section. */
 function mark(section: (typeof sections)[number], address: Address): string | undefined {
   if (address.kind === "plain" && address.id === section.id) return "page";
-  const isBelow = address.kind === "plain" && address.id.startsWith(`${section.id}/`);
+  const isBelow =
+    address.kind === "plain" &&
+    (address.id.startsWith(`${section.id}/`) || section.plain?.includes(address.id) === true);
   return isBelow || section.kinds.includes(address.kind) ? "true" : undefined;
 }
 

@@ -2,7 +2,7 @@
 
 import { counted, listed, numberWords, plural, t } from "../src/engine/words.ts";
 
-export { counted, dateWords as date, listed } from "../src/engine/words.ts";
+export { counted, dateWords as date, listed, numberWords } from "../src/engine/words.ts";
 
 /** Minutes as "5 min", "2 h", "2 h 30 min", "3 days" (whole days from two on). */
 export function duration(minutes: number): string {
@@ -13,6 +13,9 @@ export function duration(minutes: number): string {
     .filter(Boolean)
     .join(" ");
 }
+
+/** 0.8 as "80 %", to a tenth. */
+export const percent = (fraction: number): string => `${numberWords(Math.round(fraction * 1000) / 10)} %`;
 
 /** "steps 3, 4 and 7"; "step 3". */
 export function stepNumbers(numbers: readonly number[]): string {

@@ -5,8 +5,8 @@ import { paperLength } from "../../src/engine/quiz/paper.ts";
 import type { Quiz } from "../../src/engine/quiz/quiz.ts";
 import { withoutKey } from "../../src/engine/quiz/without-key.ts";
 import { askedCase } from "../../src/engine/quiz/worked.ts";
-import { numberWords, t } from "../../src/engine/words.ts";
-import { type Address, linkTo, linkToFile } from "../../src/model/address.ts";
+import { t } from "../../src/engine/words.ts";
+import { type Address, linkTo } from "../../src/model/address.ts";
 import type { Module } from "../../src/model/module.ts";
 import type { QuizData } from "../../src/model/page-data.ts";
 import type { ModuleView } from "../../src/model/site.ts";
@@ -14,7 +14,7 @@ import type { Book } from "../book.ts";
 import { picture } from "../components/picture.ts";
 import { frame } from "../frame.ts";
 import { type Html, html, join } from "../html.ts";
-import { counted, duration } from "../words.ts";
+import { counted, duration, percent } from "../words.ts";
 import { answerFields } from "./answer-fields.ts";
 import { faultsLine } from "./faults.ts";
 import { taskHead } from "./head.ts";
@@ -91,8 +91,6 @@ function rules(quiz: Quiz, sitAgain: number): string {
       : t` Look things up only after you have answered.`;
   return t`${total} The pass mark is ${percent(pass)}.${must}${again}${last}`;
 }
-
-const percent = (fraction: number): string => `${numberWords(Math.round(fraction * 1000) / 10)} %`;
 
 function form(items: QuizData["items"], module: Module, drawn: Drawn): Html {
   const seed = `${module.id}@${module.revision}`;

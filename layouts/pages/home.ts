@@ -40,6 +40,11 @@ interface LookUp {
 
 const lookUps: readonly LookUp[] = [
   {
+    id: "route",
+    name: t`Route sheet`,
+    what: t`from a first evening to working alone, stage by stage, to be printed and signed`,
+  },
+  {
     id: "hazards",
     name: t`Hazards`,
     what: t`what can hurt you, or the machine, and how to keep it from doing so`,

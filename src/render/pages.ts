@@ -23,6 +23,7 @@ import { modulesPage } from "../../layouts/pages/modules.ts";
 import { orderPage } from "../../layouts/pages/order.ts";
 import { paperPage } from "../../layouts/pages/paper.ts";
 import { posterPage } from "../../layouts/pages/poster.ts";
+import { routePage } from "../../layouts/pages/route.ts";
 import { sheetPage } from "../../layouts/pages/sheet.ts";
 import { sheetListPage, sheetLists } from "../../layouts/pages/sheets.ts";
 import { threadsPage } from "../../layouts/pages/threads.ts";
@@ -62,6 +63,7 @@ const isKeptOnDevices = ({ assets }: Book): boolean => assets.scripts.has("offli
 const plainPages: readonly PlainPage[] = [
   { id: "", make: homePage },
   { id: "modules", make: modulesPage },
+  { id: "route", make: routePage },
   { id: "about", make: aboutPage },
   { id: "authors", make: authorsPage, has: ({ authors }) => authors !== undefined },
   { id: "away", make: awayPage, has: isKeptOnDevices },

@@ -15,6 +15,7 @@ const motor = "modules/spring-motor/";
 export const screens: readonly Screen[] = [
   { name: "home", path: "", isWhole: true },
   { name: "modules", path: "modules/", isWhole: true },
+  { name: "route", path: "route/", isWhole: true },
   { name: "sheet", path: motor },
   { name: "sheet-step", path: `${motor}#let-down` },
   { name: "order", path: `${motor}order/` },

@@ -55,6 +55,7 @@ test("every page, picture and pictogram is written", () => {
       "modules/mill/paper",
       "faults",
       "poster",
+      "route",
       "search",
       "sums",
       "sums/formulas",
