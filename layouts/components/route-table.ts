@@ -35,10 +35,8 @@ ${cards.filter(({ id }) => ids.includes(id)).map((card) => row(card, columns, fr
 `;
 }
 
-function stageWords(at: number): string {
-  if (at === 0) return t`needs nothing before it`;
-  return at === 1 ? t`needs what stage 1 teaches` : t`needs what stages 1 to ${at} teach`;
-}
+const stageWords = (at: number): string =>
+  at === 0 ? t`needs nothing before it` : t`needs what the stages before it teach`;
 
 function columnsOf(book: Book, from: Address): Column[] {
   const lastNeeds = lastNeedsAmong(book.cards);

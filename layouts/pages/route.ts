@@ -25,8 +25,8 @@ export function routePage(book: Book): string {
 <p class="sheet-kind on-paper">${[programme.name, programme.place].filter((text) => text !== undefined).join(", ")}</p>
 <h1>${routeTitle}</h1>
 <p class="summary">From a first evening to working alone. Within a stage the order is yours; what a module needs stands in an earlier stage.</p></header>
-${cards.length === 0 ? html`<p>No module yet.</p>\n` : routeTable(book, from)}${signed(programme)}<dl class="hands on-paper">${[t`Name`, t`First evening`, t`Mentors`].map((name) => html`<div><dt>${name}</dt><dd></dd></div>`)}</dl>
-</div>`,
+<dl class="hands on-paper">${[t`Name`, t`First evening`, t`Mentors`].map((name) => html`<div><dt>${name}</dt><dd></dd></div>`)}</dl>
+${cards.length === 0 ? html`<p>No module yet.</p>\n` : routeTable(book, from)}${signed(programme)}</div>`,
   });
 }
 

@@ -59,16 +59,36 @@ test.each(sheetsOfPaper)(
   },
 );
 
+/** Letter is shorter than A4: ANSI/ASME Y14.1, 8.5 in × 11 in. */
+test.each(["A4", "Letter"] as const)(
+  "the route sheet prints its modules, each with room to sign, on at most two pages of %s",
+  async (format) => {
+    const { page } = await visitor.open("route/");
+    const modules = await page.locator(".route tbody th[scope=row]").allInnerTexts();
+    expect(modules.length).toBeGreaterThan(5);
+    await page.emulateMedia({ media: "print" });
+    const places = await page.locator(".route-sign > i").all();
+    expect(places).toHaveLength(modules.length * 3);
+    for (const place of places)
+      expect(await place.evaluate((line) => line.getBoundingClientRect().width)).toBeGreaterThan(60);
+    const { pages, text } = await printOf(page, format);
+    expect(pages).toBeGreaterThan(0);
+    expect(pages).toBeLessThanOrEqual(2);
+    if (text !== undefined) for (const title of modules) expect(joined(text)).toContain(joined(title));
+    await page.context().close();
+  },
+);
+
 /** The order of work is a list of contents, of use on paper as well; all other navigation leads elsewhere. */
 const waysElsewhere = (page: Page) => page.locator("nav").and(page.locator(":not(.order-of-work)"));
 
 const joined = (text: string): string => text.replaceAll(/[\s\u00ad\u2010-]+/g, "").toLowerCase();
 
-/** How many pages it makes on A4, and its text where `pdftotext` is installed. */
-async function printOf(page: Page): Promise<{ pages: number; text: string | undefined }> {
+/** How many pages it makes, and its text where `pdftotext` is installed. */
+async function printOf(page: Page, format = "A4"): Promise<{ pages: number; text: string | undefined }> {
   const folder = await mkdtemp(join(tmpdir(), "print-"));
   try {
-    const pdf = await page.pdf({ path: join(folder, "page.pdf"), format: "A4" });
+    const pdf = await page.pdf({ path: join(folder, "page.pdf"), format });
     const pages = pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)?.length ?? 0;
     const read = await runCommand("pdftotext", ["-raw", join(folder, "page.pdf"), "-"]).catch(
       () => undefined,

@@ -66,7 +66,7 @@ test("a stage a part of the table, each module behind what it needs, within a st
   expect(bodies).toHaveLength(2);
   expect(bodies[0]).toMatch(/^Stage 1 needs nothing before it Open the box .* Screws /);
   expect(bodies[1]).toMatch(
-    /^Stage 2 needs what stage 1 teaches Oils Screws .* Springs Open the box ; Screws /,
+    /^Stage 2 needs what the stages before it teach Oils Screws .* Springs Open the box ; Screws /,
   );
   expect(page).toContain("4 modules in 2 stages.");
 });
