@@ -241,3 +241,22 @@ test("a browser that keeps nothing says so, and all else works", async () => {
   await page.getByText(/Step 2 of \d+ · 1 ticked off/).waitFor();
   expect(troubles).toEqual([]);
 });
+
+test("of two windows each stands at its own step, and a tick in one is no loss to the other", async () => {
+  const { page } = await visitor.open(bench.path);
+  const other = await page.context().newPage();
+  await other.goto(page.url());
+  await next(other).click();
+  await next(page).click();
+  await next(page).click();
+  const [first, second] = await stepIds(page);
+  await done(page).check();
+  await expect.poll(() => other.getByText("· 1 ticked off").count()).toBe(1);
+  expect(await card(other).getAttribute("id")).toBe(first);
+  expect(await done(other).isChecked()).toBe(false);
+  await done(other).check();
+  await expect.poll(() => page.getByText("· 2 ticked off").count()).toBe(1);
+  expect(await card(page).getAttribute("id")).toBe(second);
+  await page.reload();
+  await page.getByText("· 2 ticked off").waitFor();
+});

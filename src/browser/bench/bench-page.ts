@@ -2,7 +2,7 @@
 import { t } from "../../engine/words.ts";
 import type { BenchData } from "../../model/page-data.ts";
 import { element } from "../page/element.ts";
-import { keepsAnything, type Store, storeAt } from "../page/store.ts";
+import { keepsAnything, type SharedStore, storeAt } from "../page/store.ts";
 import { Bar } from "./bar.ts";
 import { type Card, cardsOf } from "./cards.ts";
 import { tickableChecks } from "./checks.ts";
@@ -25,7 +25,7 @@ import { WaitsStrip } from "./waits/waits-strip.ts";
 
 const clock = (): number => Date.now();
 
-export function benchPage(page: HTMLElement, data: BenchData, store: Store): void {
+export function benchPage(page: HTMLElement, data: BenchData, store: SharedStore): void {
   const cards = cardsOf(page);
   const keeper = new Keeper(store, cards[0]!.id);
   const device = new Device(storeAt("bench"));

@@ -6,6 +6,12 @@ export interface Store {
   save(value: unknown): void;
 }
 
+/** One that windows of the site have together. */
+export interface SharedStore extends Store {
+  /** Calls when another window has saved under the same key, or has taken it away. */
+  follow(changed: () => void): void;
+}
+
 const prefix = "benchwright:";
 
 /** Takes away what all pages of the site have kept; nothing where storage is denied. */
@@ -19,7 +25,7 @@ export function forgetAll(): void {
  * Keeps one JSON value under a key of local storage. Where storage is denied or full, as in private windows, it is kept
  * until the page is left.
  */
-export function storeAt(key: string): Store {
+export function storeAt(key: string): SharedStore {
   const name = prefix + key;
   let last: string | null = null;
   return {
@@ -28,6 +34,12 @@ export function storeAt(key: string): Store {
       last = JSON.stringify(value);
       attempt(() => localStorage.setItem(name, last!));
     },
+    follow: (changed) =>
+      addEventListener("storage", ({ key, newValue }) => {
+        if (key !== name) return;
+        last = newValue;
+        changed();
+      }),
   };
 }
 
