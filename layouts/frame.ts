@@ -75,7 +75,7 @@ const isRightToLeft = remembered(({ language }: Programme): boolean => {
 /** Makes a whole page. */
 export function frame(page: Frame): string {
   return html`<!DOCTYPE html>
-<html lang="${page.programme.language}"${attribute("dir", isRightToLeft(page.programme) ? "rtl" : undefined)} data-title="${page.title === "" ? page.programme.name : page.title}">
+<html lang="${page.programme.language}"${zoomScript(page)}${attribute("dir", isRightToLeft(page.programme) ? "rtl" : undefined)} data-title="${page.title === "" ? page.programme.name : page.title}">
 ${head(page)}
 <body class="page-${page.address.kind}">
 <a class="skip" href="#s_main">Skip to the content</a>
@@ -89,6 +89,16 @@ ${footer(page.programme)}
 `.text;
 }
 
+/** The script for figures is small, and loads the one that shows them large when that is first asked for. */
+const hasFigures = (main: Html): boolean => main.text.includes('class="enlarge"');
+
+function zoomScript({ main, assets, address }: Frame): Html | undefined {
+  const file = assets.scripts.get("zoom");
+  return hasFigures(main) && file !== undefined
+    ? attribute("data-zoom", linkToFile(address, file))
+    : undefined;
+}
+
 function head({
   address,
   title,
@@ -98,8 +108,9 @@ function head({
   styles = [],
   description,
   data,
+  main,
 }: Frame): Html {
-  const files = [...scripts, "offline"]
+  const files = [...scripts, ...(hasFigures(main) ? ["figures"] : []), "offline"]
     .map((entry) => assets.scripts.get(entry))
     .filter((file) => file !== undefined);
   const sheets =

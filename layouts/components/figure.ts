@@ -1,11 +1,43 @@
-/** A step's figure with its caption. */
+/** A figure with its caption, and its item references where it has any. */
 import type { Address } from "../../src/model/address.ts";
 import type { Figure } from "../../src/model/module.ts";
+import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
+import { itemList, itemName } from "../figure/list.ts";
+import { numbers } from "../figure/numbers.ts";
+import { placeItems } from "../figure/places.ts";
 import { type Html, html } from "../html.ts";
-import { picture } from "./picture.ts";
+import { enlarge, picture } from "./picture.ts";
 
-export function figure({ file, alt, caption }: Figure, book: Book, from: Address): Html {
-  return html`<figure class="figure">${picture({ file, alt }, book, from)}${caption === undefined ? undefined : html`<figcaption>${caption}</figcaption>`}</figure>
+export interface FigurePage {
+  readonly view: ModuleView;
+  readonly book: Book;
+  readonly from: Address;
+}
+
+/** `place` tells the figures of a page apart: the step's id, or "" for the module's own. No heading has ids of these forms. */
+export function figure(shown: Figure, place: string, { view, book, from }: FigurePage): Html {
+  const caption = shown.caption === undefined ? undefined : html`<figcaption>${shown.caption}</figcaption>`;
+  if (shown.items.length === 0)
+    return html`<figure class="figure">${picture(shown, book, from)}${enlarge(shown.file, book, from)}${caption}</figure>
 `;
+  const id = `g_${place}`;
+  const rowOf = (number: number): string => `i_${place}_${number}`;
+  return html`<figure class="figure has-items" id="${id}">${stage(shown, rowOf, { view, book, from })}${enlarge(shown.file, book, from)}${caption}${itemList(shown.items, view, id, rowOf)}</figure>
+`;
+}
+
+/** The picture with numbers beside it. One that says no size has no place for them, and is shown by itself. */
+function stage(shown: Figure, rowOf: (number: number) => string, { view, book, from }: FigurePage): Html {
+  const size = book.sizeOf(shown.file);
+  const image = picture(shown, book, from);
+  if (size === undefined) return image;
+  const names = new Map(shown.items.map((item) => [item.number, itemName(item, view.module)]));
+  return html`<div class="item-stage">${image}${numbers(placeItems(shown.items, size), rowOf, (number) => names.get(number) ?? "")}</div>`;
+}
+
+/** Ids of the things that figures of the module number: their lines in trays bear them too. */
+export function numberedThings({ module }: ModuleView): ReadonlySet<string> {
+  const figures = [module.figure, ...module.procedure.steps.map((step) => step.figure)];
+  return new Set(figures.flatMap((each) => each?.items.flatMap(({ of }) => of ?? []) ?? []));
 }

@@ -1,6 +1,6 @@
 /** A picture of the content, in as many widths as it was made, with room kept for it until it comes. */
 import { type Address, linkToFile } from "../../src/model/address.ts";
-import { filesOf, type MadeFile, type Size } from "../../src/model/picture-files.ts";
+import { filesOf, isRaster, type MadeFile, type Size } from "../../src/model/picture-files.ts";
 import { attribute, type Html, html } from "../html.ts";
 
 export type SizeOf = (file: string) => Size | undefined;
@@ -28,3 +28,16 @@ const sizeAttributes = ({ width, height }: MadeFile): Html =>
 /** Spaces and commas part the entries of a srcset. */
 const addressed = (from: Address, file: string): string =>
   linkToFile(from, file).replace(/[\s,%"]/g, (sign) => encodeURIComponent(sign));
+
+/** Leads to the widest there is, which the script shows in the page. Nothing for a picture that is shown as large as it is. */
+export function enlarge(
+  file: string,
+  { sizeOf }: { readonly sizeOf: SizeOf },
+  from: Address,
+): Html | undefined {
+  const size = sizeOf(file);
+  if (isRaster(file) && size !== undefined && size.width <= shownPixels) return undefined;
+  return html` <a class="enlarge" href="${addressed(from, file)}">Enlarge</a>`;
+}
+
+const shownPixels = 480;

@@ -11,7 +11,7 @@ import { type Html, html, join } from "../html.ts";
 import { tray } from "../tray/tray.ts";
 import { duration } from "../words.ts";
 import { acts } from "./acts.ts";
-import { figure } from "./figure.ts";
+import { figure, numberedThings } from "./figure.ts";
 import { lines } from "./lines.ts";
 import { needs } from "./needs.ts";
 import { wasted, worn } from "./protection.ts";
@@ -49,7 +49,7 @@ export function step(view: StepView, place: StepPlace, page: StepPage): Html {
 <h3><span class="step-number">${number} </span>${step.title}</h3>
 ${marks(step)}${needs(view, page.numbers)}${guards(step, place.fresh, page)}${acts(step, place.before, module.procedure)}</div>
 ${work(view, page)}${lines([...signs(step), ...troubles(step), wasted(step)], "long")}${afterwards(step)}</div>
-${tray(place.account, number, page.isApart)}
+${tray(place.account, number, { folds: page.isApart, named: numberedThings(page.view) })}
 </section>
 `;
 }
@@ -77,10 +77,16 @@ function gate({ conditions }: ModuleStep, book: Book): Html | undefined {
 `;
 }
 
-function work(view: StepView, { view: { module }, book, from, numbers }: StepPage): Html {
+function work(view: StepView, page: StepPage): Html {
+  const {
+    book,
+    from,
+    numbers,
+    view: { module },
+  } = page;
   const { step } = view;
   return html`${recorded(view, numbers)}${record(view, numbers)}<div class="prose">${book.prose(step.section, module.path, from)}</div>
-${step.figure === undefined ? undefined : figure(step.figure, book, from)}`;
+${step.figure === undefined ? undefined : figure(step.figure, step.id, page)}`;
 }
 
 function afterwards({ wait, stop }: ModuleStep): Html | undefined {

@@ -10,6 +10,7 @@ import { afterWork, afterWorkName } from "../components/after-work.ts";
 import { atAGlance } from "../components/at-a-glance.ts";
 import { beforeWork } from "../components/before-work.ts";
 import { contents, type PartOfPage } from "../components/contents.ts";
+import { figure } from "../components/figure.ts";
 import { notePlace, noteScripts } from "../components/note-place.ts";
 import { orderOfWork } from "../components/order-of-work.ts";
 import { fasteners, parts } from "../components/parts-list.ts";
@@ -59,7 +60,7 @@ function body(view: ModuleView, book: Book, from: Address): Html {
     ["s_sources", t`Sources`, sources(view.module.sources)],
   ];
   return html`<div class="opening">
-${atAGlance(view, book, from, contents(parts))}${introduction.map((each) => plain(each)[2])}</div>
+${atAGlance(view, book, from, contents(parts))}${introduction.map((each) => plain(each)[2])}${view.module.figure && figure(view.module.figure, "", { view, book, from })}</div>
 ${parts.map(([, , content]) => content)}`;
 }
 

@@ -2,14 +2,26 @@
 
 import type { Entry, StateEntry, TrayAccount } from "../../src/engine/procedure/tray-account.ts";
 import { t } from "../../src/engine/words.ts";
-import { type Html, html } from "../html.ts";
+import { attribute, type Html, html } from "../html.ts";
 
-/** Draws an account; `number` is that of the step after which it holds. Where `folds`, it has what a folded one shows. */
-export function tray(account: TrayAccount, number: number, folds = false): Html {
+export interface TrayLook {
+  /** It has what a folded one shows. */
+  readonly folds?: boolean | undefined;
+  /** Ids of things that a figure numbers: their lines bear them. */
+  readonly named?: ReadonlySet<string> | undefined;
+}
+
+type Named = ReadonlySet<string>;
+
+const noOnes: Named = new Set();
+
+/** Draws an account; `number` is that of the step after which it holds. */
+export function tray(account: TrayAccount, number: number, look: TrayLook = {}): Html {
+  const { folds = false, named = noOnes } = look;
   return html`<figure class="tray">
 <figcaption>On the tray after step ${number}</figcaption>
 ${folds ? html`<p class="tray-sum">${sumOf(account)}</p>\n` : undefined}<dl>
-${account.compartments.map(({ place, entries }) => compartment(place, entries))}${totalOf(account)}${slackOf(account, folds)}${account.states.map(state)}</dl>
+${account.compartments.map(({ place, entries }) => compartment(place, entries, named))}${totalOf(account)}${slackOf(account, folds, named)}${account.states.map(state)}</dl>
 </figure>`;
 }
 
@@ -19,23 +31,23 @@ function sumOf({ total, slack }: TrayAccount): string {
   return t`${total === 0 ? t`Nothing` : total} off${loose === 0 ? "" : t`; ${loose} slack`}`;
 }
 
-function slackOf({ slack }: TrayAccount, folds: boolean): Html | undefined {
+function slackOf({ slack }: TrayAccount, folds: boolean, named: Named): Html | undefined {
   if (slack.length === 0) return undefined;
-  return section(t`Slack, on the machine`, slack, folds ? ["tray-slack"] : []);
+  return section(t`Slack, on the machine`, slack, named, folds ? ["tray-slack"] : []);
 }
 
 /** Where its one entry says more exactly where it is, the compartment says it. */
-function compartment(place: string, entries: readonly Entry[]): Html {
+function compartment(place: string, entries: readonly Entry[], named: Named): Html {
   const [only, ...others] = entries;
-  if (only?.detail === undefined || others.length > 0) return section(place, entries);
-  return section(`${place}, ${only.detail}`, [{ ...only, detail: undefined }]);
+  if (only?.detail === undefined || others.length > 0) return section(place, entries, named);
+  return section(`${place}, ${only.detail}`, [{ ...only, detail: undefined }], named);
 }
 
 /** Sections in which something changed are marked: on a small screen only they stand line by line. */
-function section(name: string, entries: readonly Entry[], kinds: readonly string[] = []): Html {
+function section(name: string, entries: readonly Entry[], named: Named, kinds: readonly string[] = []): Html {
   const isChanged = entries.some(({ change }) => change !== 0);
   const classes = [...kinds, ...(isChanged ? ["changed"] : [])].join(" ");
-  return html`<div${classes === "" ? undefined : html` class="${classes}"`}><dt>${name}</dt>${entries.map((entry) => line(entry, isChanged))}</div>\n`;
+  return html`<div${classes === "" ? undefined : html` class="${classes}"`}><dt>${name}</dt>${entries.map((entry) => line(entry, isChanged, named))}</div>\n`;
 }
 
 function totalOf({ total }: TrayAccount): Html {
@@ -44,12 +56,12 @@ function totalOf({ total }: TrayAccount): Html {
 }
 
 /** What is to be known of a thing beyond its place is told where the hand is at that place: where something changed. */
-function line({ name, detail, count, change, numbered }: Entry, isTold: boolean): Html {
+function line({ id, name, detail, count, change, numbered }: Entry, isTold: boolean, named: Named): Html {
   const notes = [detail, numbered === undefined ? undefined : t`numbered 1 to ${numbered}`].filter(
     (note) => isTold && note !== undefined,
   );
   const words = notes.length === 0 ? name : html`<span>${name} <small>${notes.join("; ")}</small></span>`;
-  return html`<dd${changeClass(change)}><b>${count}</b> ${words}${changeMark(change)}</dd>`;
+  return html`<dd${changeClass(change)}${attribute("data-of", named.has(id) && id)}><b>${count}</b> ${words}${changeMark(change)}</dd>`;
 }
 
 const changeClass = (change: number) =>

@@ -16,6 +16,8 @@ export const entries = [
   "sums",
   "faults",
   "read",
+  "figures",
+  "zoom",
   "recorder",
   "record",
   "check",

@@ -310,6 +310,18 @@ export const codes = {
     "a drawing holds what could run, or ask for something elsewhere",
     "Take it out, or save the drawing as plain SVG: a drawing of the site is lines, lettering and pictures within it.",
   ),
+  "item-unknown": error(
+    "an item reference names no part or fastener set of the module",
+    "Correct the id in of:, or give what the module does not take apart a name: alone.",
+  ),
+  "item-twice": error(
+    "two item references of a figure name the same thing",
+    "Leave one: equal items have one number (ISO 6433).",
+  ),
+  "item-place": error(
+    "an item reference leads to a place beside the figure",
+    "Mend at: percent of the figure's width, then of its height, from 0 to 100.",
+  ),
   "dead-link": error("a link leads nowhere", "Correct the path or the place after #."),
   "raw-html": warning("raw HTML in Markdown is shown as text, not passed through", "Write it in Markdown."),
   // Quizzes

@@ -21,6 +21,19 @@ export interface Figure {
   readonly file: string;
   readonly alt: string;
   readonly caption: string | undefined;
+  /** By number, lowest first. */
+  readonly items: readonly ItemReference[];
+}
+
+/** An item reference (ISO 6433): the number of a thing in a figure. */
+export interface ItemReference {
+  readonly number: number;
+  /** Id of a part or fastener set; undefined for what the module does not take apart. */
+  readonly of: string | undefined;
+  /** What it is called here, where it is not called as in the parts list. */
+  readonly name: string | undefined;
+  /** Where its leader ends, in percent of the figure's width and height. */
+  readonly at: readonly [x: number, y: number];
 }
 
 export interface Mistake {
@@ -133,6 +146,8 @@ export interface Module extends Protection {
   readonly hazards: readonly string[];
   readonly conditions: readonly string[];
   readonly procedure: ModuleProcedure;
+  /** The whole machine, where the module begins. */
+  readonly figure: Figure | undefined;
   readonly phases: ReadonlyMap<string, string>;
   /** What the author chose to be put in order; undefined where nothing is chosen and phases decide. */
   readonly practices: readonly ChosenPractice[] | undefined;

@@ -1,8 +1,8 @@
 /** Renders the Markdown that was read, with links and pictures as they are on the page where it stands. */
 import MarkdownIt, { type Token } from "markdown-it";
 import type { RenderProse } from "../../layouts/book.ts";
-import { picture, type SizeOf } from "../../layouts/components/picture.ts";
-import { raw } from "../../layouts/html.ts";
+import { enlarge, picture, type SizeOf } from "../../layouts/components/picture.ts";
+import { html, raw } from "../../layouts/html.ts";
 import type { Address } from "../model/address.ts";
 import { linkTo, linkToFile } from "../model/address.ts";
 import { addressOfPath, readLink } from "../model/link.ts";
@@ -33,11 +33,19 @@ export function proseRenderer(sizeOf: SizeOf, holds: (page: Address, at: string)
     const { path, from } = placeOf(env);
     const src = decode(String(token.attrGet("src") ?? ""));
     const alt = self.renderInlineAsText(token.children ?? [], options, env);
-    return picture({ file: resolvePath(path, src) ?? src, alt }, { sizeOf }, from).text;
+    const file = resolvePath(path, src) ?? src;
+    const larger = isInLink(tokens, index) ? undefined : enlarge(file, { sizeOf }, from);
+    return html`${picture({ file, alt }, { sizeOf }, from)}${larger}`.text;
   };
   return (section, path, from) =>
     raw(markdown.renderer.render(section.prose as Token[], markdown.options, { path, from } satisfies Place));
 }
+
+/** A link may not hold another one. */
+const isInLink = (tokens: readonly Token[], index: number): boolean =>
+  tokens
+    .slice(0, index)
+    .reduce((depth, { type, nesting }) => depth + (/^link_/.test(type) ? nesting : 0), 0) > 0;
 
 type Attributes = readonly (readonly [string, string])[];
 

@@ -40,6 +40,7 @@ const withoutSiteOnly = (main: string): string =>
   main
     .replace(/<div class="note-place[^>]*><\/div>\n?/g, "")
     .replace(/<section [^>]*aria-labelledby="s_used">.*?<\/section>\n?/gs, "")
+    .replace(/ ?<a class="enlarge"[^>]*>[^<]*<\/a>/g, "")
     .replace(/<p class="(?:for-mentors|to-faults)[^>]*>.*?<\/p>\n?/gs, "");
 
 /** Of a picture in several widths the one to carry along, which is enough at the bench. */

@@ -17,8 +17,9 @@ export function outlinesOf(items: Items): Outline[] {
 
 function outlineOf(source: Source, items: Items): Outline {
   const module = source.kind === "module" ? items.modules.get(source.id) : undefined;
-  const figures =
-    module?.procedure.steps.flatMap(({ figure }) => (figure === undefined ? [] : [figure.file])) ?? [];
+  const figures = [module?.figure, ...(module?.procedure.steps ?? []).map(({ figure }) => figure)].flatMap(
+    (figure) => (figure === undefined ? [] : [figure.file]),
+  );
   const asked = source.kind === "quiz" ? picturesOf(items.quizzes.get(source.id)) : [];
   const shown = source.pictures.map(({ src }) => resolvePath(source.path, src));
   return {

@@ -166,7 +166,9 @@ describe("what is said", () => {
 
   test("the tray in a line", () => {
     const empty = { total: 0, compartments: [], slack: [], states: [] };
-    const slack = [{ name: "bolts", detail: undefined, numbered: undefined, change: 0, count: 2 }];
+    const slack = [
+      { id: "bolts", name: "bolts", detail: undefined, numbered: undefined, change: 0, count: 2 },
+    ];
     expect([empty, { ...empty, total: 3 }, { ...empty, total: 3, slack }].map(trayWords)).toEqual([
       ...["tray empty", "3 on the tray", "3 on the tray, 2 slack"],
     ]);

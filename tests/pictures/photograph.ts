@@ -38,7 +38,9 @@ export async function photograph(
     orientation = 1,
   }: { width?: number; height?: number; orientation?: number } = {},
 ): Promise<Buffer> {
-  const half = await sharp({ create: { width: Math.ceil(width / 2), height, channels: 3, background: "#0000ff" } })
+  const half = await sharp({
+    create: { width: Math.ceil(width / 2), height, channels: 3, background: "#0000ff" },
+  })
     .png()
     .toBuffer();
   return sharp({ create: { width, height, channels: 3, background: "#ff0000" } })

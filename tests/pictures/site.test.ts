@@ -106,7 +106,7 @@ test("pages name each width with its file, and keep room for the picture as it s
 test("a device keeps one size of each photograph", () => {
   const list = filesOfSite().find((file) => /^offline-/.test(file))!;
   const { files } = JSON.parse(readFileSync(join(site, list), "utf8")) as { files: [string][] };
-  expect(files.map(([path]) => path).filter((path) => /figures|tools\/driver\.webp/.test(path))).toEqual([
+  expect(files.map(([path]) => path).filter((path) => /\/figures\/|tools\/driver\.webp/.test(path))).toEqual([
     `${box}/figures/box.svg`,
     `${box}/figures/lid.jpg.960.webp`,
     `${box}/figures/spare.JPEG.960.webp`,

@@ -51,7 +51,7 @@ test.each([
     "a picture with its size",
     '![say "it"](<figures/a b.svg>)',
     bench,
-    '<p><img src="../../../modules/mill/figures/a%20b.svg" alt="say &quot;it&quot;" width="8" height="9" loading="lazy" decoding="async"></p>',
+    '<p><img src="../../../modules/mill/figures/a%20b.svg" alt="say &quot;it&quot;" width="8" height="9" loading="lazy" decoding="async"> <a class="enlarge" href="../../../modules/mill/figures/a%20b.svg">Enlarge</a></p>',
   ],
 ])("%s", (_, markdown, from, expected) => {
   expect(render(markdown, from)).toBe(expected);

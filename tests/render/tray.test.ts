@@ -68,7 +68,7 @@ test("the tray in words: matched screws have numbered places, an empty tray says
 test("a tray that folds says in one line how much is off and how much only slack", () => {
   const accounts = trayAccounts(millSite().mill);
   const sum = (account: TrayAccount) =>
-    /<p class="tray-sum">(.*?)<\/p>/.exec(tray(account, 1, true).text)?.[1];
+    /<p class="tray-sum">(.*?)<\/p>/.exec(tray(account, 1, { folds: true }).text)?.[1];
   expect(accounts.map(sum)).toEqual([
     "1 off",
     "4 off; 1 slack",

@@ -43,6 +43,10 @@ const wholePractice =
 const longPractice =
   "{id: p, title: P, steps: [lid-off, brake-off, wheel-off, clean, wheel-on, brake-on, lid-on, sweep, dust]}";
 
+/** A figure with one item reference, which may be followed by others. */
+const numbered = (of: string, at: string): string =>
+  `figure: {file: figures/box.svg, alt: A box, items: {1: {of: ${of}, at: [${at}]}}}\n`;
+
 const svgSpace = "http://www.w3.org/2000/svg";
 
 /** PNG, ISO/IEC 15948, 5.2 and 11.2.2: a head that says 30,000 by 30,000 pixels, and the data of 10 by 10. */
@@ -826,6 +830,22 @@ export const examples: readonly Example[] = [
   ),
   inModule("figure-alt", "![A box]", "![]", "figures/box.svg"),
   inModule("figure-alt", "id: clean\n", "id: clean\nfigure: {file: figures/box.svg}\n", "{file"),
+  inModule("item-unknown", "id: clean\n", `id: clean\n${numbered("whel", "50, 50")}`, "whel", '"wheel"'),
+  inModule("item-place", "id: clean\n", `id: clean\n${numbered("wheel", "50, 120")}`, "[50, 120]", "120"),
+  inModule(
+    "item-twice",
+    "id: clean\n",
+    `id: clean\n${numbered("wheel", "50, 50]}, 2: {of: lid, at: [9, 9]}, 3: {of: wheel, at: [1, 1")}`,
+    "wheel, at: [1, 1]",
+    "1 and 3",
+  ),
+  inModule(
+    "item-unknown",
+    "state:\n",
+    "figure: {file: figures/box.svg, alt: A box, items: {7: {of: lod, at: [1, 2]}}}\nstate:\n",
+    "lod",
+    "item 7",
+  ),
   { ...whole("picture-broken", "modules/box/figures/box.svg", "<svg><g></svg>", "<svg>"), says: "xmlns" },
   { ...whole("picture-broken", "modules/box/figures/lid.jpg", "no picture"), says: "unsupported" },
   { ...whole("picture-pixels", "modules/box/figures/lid.png", hugePicture), says: "30000 × 30000" },

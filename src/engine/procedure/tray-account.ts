@@ -4,6 +4,8 @@ import type { FastenerSet, Machine } from "./procedure.ts";
 import type { Tray } from "./tray.ts";
 
 export interface Entry {
+  /** Of the part or fastener set. */
+  readonly id: string;
   readonly name: string;
   /** What the module says more exactly of where it is kept. */
   readonly detail: string | undefined;
@@ -92,7 +94,7 @@ function entryOf(id: string, machine: MatchedMachine, before: number, after: num
   const set = machine.fasteners.get(id);
   const name = machine.parts.get(id)?.name ?? set?.name ?? id;
   const numbered = set?.matched && set.count > 1 ? set.count : undefined;
-  return { name, detail: keptAt(id, machine).detail, count: after, change: after - before, numbered };
+  return { id, name, detail: keptAt(id, machine).detail, count: after, change: after - before, numbered };
 }
 
 /** "tray 2, on a card" is the compartment "tray 2" and the detail "on a card". */
@@ -111,7 +113,7 @@ function slackEntries(machine: MatchedMachine, before: Tray, after: Tray): Entry
   return [...machine.fasteners.values()]
     .map(({ id, name }) => {
       const count = slackOf(id, after);
-      return { name, detail: undefined, numbered: undefined, count, change: count - slackOf(id, before) };
+      return { id, name, detail: undefined, numbered: undefined, count, change: count - slackOf(id, before) };
     })
     .filter((entry) => entry.count > 0 || entry.change < 0);
 }

@@ -4,6 +4,7 @@ import type { Module, ModuleFastener, ModulePart, ModuleProcedure, ModuleStep } 
 import type { ChosenPractice } from "../../model/practice.ts";
 import type { Source } from "../../model/source.ts";
 import type { HeldByData, LeftData, ModuleData, PracticeData } from "../schema/module.ts";
+import { makeFigure } from "./figure.ts";
 import { makeSignOff } from "./sign-off.ts";
 import { makeProtection } from "./step.ts";
 
@@ -17,6 +18,7 @@ export function makeModule(source: Source, data: ModuleData, steps: readonly Mod
     writtenBy: data["written-by"],
     approvedBy: data["approved-by"],
     substances: data.substances.map(({ use, amount, place }) => ({ use, amount, place })),
+    figure: data.figure && makeFigure(source, data.figure),
     procedure: makeProcedure(data, steps),
     phases: data.phases ?? new Map(),
     practices: data.practices?.map(makePractice),

@@ -1,9 +1,9 @@
 import type { Act, After } from "../../engine/procedure/procedure.ts";
 import { actKinds } from "../../engine/procedure/procedure.ts";
-import type { Figure, ModuleStep, Protection } from "../../model/module.ts";
-import { resolvePath } from "../../model/path.ts";
+import type { ModuleStep, Protection } from "../../model/module.ts";
 import type { Section, Source } from "../../model/source.ts";
 import type { StepData, TargetsData } from "../schema/step.ts";
+import { makeFigure } from "./figure.ts";
 
 export function makeStep(source: Source, section: Section, data: StepData): ModuleStep {
   return {
@@ -46,12 +46,6 @@ export function targetsOf(data: TargetsData | undefined): [string, number | unde
 
 const makeAfter = (reason: string | After): After =>
   typeof reason === "string" ? { because: reason, critical: false } : reason;
-
-const makeFigure = (source: Source, data: NonNullable<StepData["figure"]>): Figure => ({
-  file: resolvePath(source.path, data.file) ?? data.file,
-  alt: data.alt,
-  caption: data.caption,
-});
 
 export function makeProtection(data: Pick<StepData, "wear" | "never-wear" | "waste">): Protection {
   return { wear: data.wear ?? [], neverWear: data["never-wear"] ?? [], waste: data.waste ?? [] };

@@ -15,6 +15,8 @@ export const figures: Rule = {
     }
     for (const module of content.modules.values()) {
       const source = content.sources.get(module.path)!;
+      if (module.figure !== undefined)
+        check(source, writtenFile(source.data.value), module.figure.alt, inFile(content, module, ["figure"]));
       for (const step of module.procedure.steps) {
         const written = writtenFile(step.section.steps[0]!.value);
         if (step.figure !== undefined)
@@ -33,7 +35,8 @@ export const figures: Rule = {
   },
 };
 
-const writtenFile = (step: unknown): string => (step as { figure?: { file?: string } }).figure?.file ?? "";
+const writtenFile = (fields: unknown): string =>
+  (fields as { figure?: { file?: string } }).figure?.file ?? "";
 
 function checkPicture(
   path: string | undefined,

@@ -9,6 +9,7 @@ import { figures } from "./figures.ts";
 import { guessing } from "./guessing.ts";
 import { headings } from "./headings.ts";
 import { impliedAfter } from "./implied-after.ts";
+import { items } from "./items.ts";
 import { lateCautions } from "./late-cautions.ts";
 import { links } from "./links.ts";
 import { loops } from "./loops.ts";
@@ -70,6 +71,7 @@ export const rules: readonly Rule[] = [
   oiling,
   vapour,
   figures,
+  items,
   links,
   quizzes,
   mentors,

@@ -123,6 +123,12 @@ export const examples: Readonly<Record<keyof typeof schemas, readonly Readonly<R
         ...{ needs: ["slotted-screws"], "begins-from": "strip-motor", tools: ["brass-brush"] },
         substances: [{ use: "white-spirit", amount: "50 mL", place: "outdoors" }],
         ...{ hazards: ["sharp-edges"], conditions: ["lead-paint"] },
+        figure: {
+          file: "figures/machine.svg",
+          alt: "The machine from the front",
+          caption: "The guard is on.",
+          items: { 1: { of: "guard", at: [30, 40] }, 2: { name: "frame", at: [80, 90] } },
+        },
         parts: {
           guard: {
             ...{ name: "guard", "held-by": { "guard-screws": { out: 2, slack: 1 } }, covers: ["governor"] },
@@ -193,7 +199,12 @@ export const examples: Readonly<Record<keyof typeof schemas, readonly Readonly<R
         },
         ...{ hazards: ["sharp-edges"], conditions: ["lead-paint"], check: "the governor can be seen" },
         ...{ phase: "strip", record: ["which way round the guard was"], "record-for": "guard-on" },
-        figure: { file: "figures/guard.svg", alt: "The guard and its two screws", caption: "The guard." },
+        figure: {
+          file: "figures/guard.svg",
+          alt: "The guard and its two screws",
+          caption: "The guard.",
+          items: { 1: { of: "guard", at: [40, 55] }, 2: { name: "frame", at: [80, 90] } },
+        },
         feel: "A soft click as it seats.",
         mistakes: [{ mistake: "Levering it off.", result: "It bends." }],
         "if-not": [{ sign: "It sticks.", cause: "Old varnish.", do: "Warm it by hand and wait." }],

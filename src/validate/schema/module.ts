@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { fastenerKinds } from "../../model/module.ts";
 import { byId, fields, id, ids, text, texts, wholeNumber, writtenQuantity } from "./fields.ts";
+import { figure } from "./figure.ts";
 import { moduleSignOff } from "./sign-off.ts";
 import { protection, protectionWords } from "./step.ts";
 
@@ -174,6 +175,7 @@ export const module = fields(
     substances: z.array(substanceUsed).default([]),
     hazards: ids.default([]),
     conditions: ids.default([]),
+    figure: figure.optional(),
     parts: byId(part).optional(),
     fasteners: byId(fastener).optional(),
     state: byId(state).optional(),
@@ -204,6 +206,7 @@ export const module = fields(
     substances: "All substances that its steps take, with amount and place.",
     hazards: "Ids of the hazards of the whole module.",
     conditions: "Ids of the programme's conditions that must be known before work begins.",
+    figure: "A picture of the whole machine, with the numbers of its parts.",
     parts: "The parts, by id.",
     fasteners: "The fastener sets, by id.",
     state: "What can be in one state or another, by id: a spring that is wound or let down.",

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { byId, fields, id, ids, minutes, text, texts, wholeNumber } from "./fields.ts";
+import { figure } from "./figure.ts";
 
 /** `a`, `[a, b]`, `{a: 2}` or `[a, {b: 2}]`: what an act is done to, with a count where not all. */
 const targets = z.union([id, z.array(z.union([id, z.record(id, wholeNumber)])), z.record(id, wholeNumber)], {
@@ -15,15 +16,6 @@ const because = fields(
 );
 
 const reason = z.union([text, because], { error: "a reason in words" });
-
-export const figure = fields(
-  { file: text, alt: z.string().default(""), caption: text.optional() },
-  {
-    file: "The picture, relative to this file: figures/motor.svg.",
-    alt: "In words, what it shows to someone who can't see it.",
-    caption: "What stands below it.",
-  },
-);
 
 const mistake = fields(
   { mistake: text, result: text },

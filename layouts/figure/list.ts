@@ -1,0 +1,66 @@
+/** What the numbers of a figure are: name, count, where in the work each is moved, and where it is kept meanwhile. */
+import type { ActKind } from "../../src/engine/procedure/procedure.ts";
+import { t } from "../../src/engine/words.ts";
+import type { ItemReference, Module } from "../../src/model/module.ts";
+import type { ModuleView, StepView } from "../../src/model/site.ts";
+import { stepLinks } from "../components/step-links.ts";
+import { type Html, html, join } from "../html.ts";
+
+/** `figure` is the id of the figure's element, to which a number leads back. */
+export function itemList(
+  items: readonly ItemReference[],
+  view: ModuleView,
+  figure: string,
+  rowOf: (number: number) => string,
+): Html {
+  return html`<ol class="items">
+${items.map((item) => row(item, view, figure, rowOf(item.number)))}</ol>
+`;
+}
+
+/** The name that the figure gives, or that of the parts list. */
+export function itemName({ of, name }: ItemReference, { procedure }: Module): string {
+  if (name !== undefined || of === undefined) return name ?? "";
+  return (procedure.parts.get(of) ?? procedure.fasteners.get(of))?.name ?? of;
+}
+
+function row(item: ItemReference, view: ModuleView, figure: string, id: string): Html {
+  const { procedure } = view.module;
+  const set = item.of === undefined ? undefined : procedure.fasteners.get(item.of);
+  const count =
+    set !== undefined && set.count > 1 ? html` <span class="item-count">× ${set.count}</span>` : undefined;
+  return html`<li id="${id}"${item.of === undefined ? undefined : html` data-of="${item.of}"`}><a class="item-number" href="#${figure}" data-item="${item.number}">${item.number}</a> <div><b>${itemName(item, view.module)}</b>${count}${about(item.of, view)}</div></li>
+`;
+}
+
+function about(of: string | undefined, view: ModuleView): Html | undefined {
+  if (of === undefined) return undefined;
+  const { parts, fasteners } = view.module.procedure;
+  const keep = (parts.get(of) ?? fasteners.get(of))?.keep;
+  const moved = movesOf(of, view.steps);
+  const isOff = moved.some(({ kind }) => kind === "remove");
+  const words = [
+    ...moved.map(({ kind, steps }) => html`<span>${moves[kind]} ${stepLinks(steps)}</span>`),
+    moved.length === 0 ? html`<span>Stays as it is</span>` : undefined,
+    keep !== undefined && isOff ? html`<span>Kept: ${keep}</span>` : undefined,
+  ];
+  return html`<div class="item-moves">${join(words, " ")}</div>`;
+}
+
+const moves: Readonly<Record<ActKind, string>> = {
+  slacken: t`Slackened:`,
+  remove: t`Comes off:`,
+  work: t`Worked on:`,
+  refit: t`Goes back:`,
+  tighten: t`Tightened:`,
+};
+
+const order: readonly ActKind[] = ["slacken", "remove", "work", "refit", "tighten"];
+
+const movesOf = (id: string, steps: readonly StepView[]) =>
+  order
+    .map((kind) => ({
+      kind,
+      steps: steps.filter(({ step }) => step.acts.some((act) => act.kind === kind && act.target === id)),
+    }))
+    .filter((each) => each.steps.length > 0);
