@@ -205,8 +205,8 @@ const m6 = ["torque", "--thread", "M6", "--class", "8.8"];
 const spill = ["vapour", "--substance", "acetone"];
 
 test.each<[string[], string | RegExp]>([
-  [[], "Which sum?"],
-  [["tidy"], 'There is no sum "tidy"'],
+  [[], "What is calc to do?"],
+  [["tidy"], "There is no calc tidy"],
   [["convert"], "Give a quantity and a unit"],
   [["convert", "5 mm", "in", "ft"], 'calc convert takes no "ft"'],
   [["convert", "5 mm", "in", "--tpi", "20"], "calc convert takes no --tpi"],

@@ -1,7 +1,8 @@
 /** The report on questions: for people as text, as one HTML file with plots, and as CSV. */
-import { type Html, html, raw } from "../../../layouts/html.ts";
+import { type Html, html } from "../../../layouts/html.ts";
 import type { Interval } from "../../engine/quiz/statistics/intervals.ts";
 import { csvOf } from "../csv.ts";
+import { plainPage } from "../plain-page.ts";
 import type { ItemReport, Report } from "./items.ts";
 
 const figure = (value: number | null): string => (value === null ? "–" : value.toFixed(2));
@@ -67,13 +68,7 @@ export function reportCsv({ items }: Report): string {
 /** One file that needs no other; reads and prints without script. */
 export function reportHtml(report: Report, title: string): string {
   const { persons, alpha, items, note, notes, skipped, incomplete } = report;
-  return html`<!doctype html>
-<html lang="en">
-<head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title>
-<style>${raw(style)}</style></head>
-<body>
-<h1>${title}</h1>
-<p>${persons} sittings; alpha ${figure(alpha)}.${incomplete === 0 ? undefined : html` ${leftOut(report)}.`}${note === undefined ? undefined : html` ${note}`}</p>
+  const body = html`<p>${persons} sittings; alpha ${figure(alpha)}.${incomplete === 0 ? undefined : html` ${leftOut(report)}.`}${note === undefined ? undefined : html` ${note}`}</p>
 ${notes.map(
   (words) => html`<p>${words}</p>
 `,
@@ -89,9 +84,8 @@ ${notes.map(
 <tbody>
 ${items.map(row)}</tbody>
 </table></div>
-</body>
-</html>
-`.text;
+`;
+  return plainPage(title, body, style);
 }
 
 const row = (item: ItemReport): Html => html`<tr><th scope="row">${item.id}</th><td>${item.asked}</td>
@@ -113,8 +107,4 @@ function plot(
   return html` <svg viewBox="-4 0 128 16" width="128" height="16" role="img" aria-label="${`${figure(value)} on a scale from ${from} to ${to}${words}`}"><path d="M0 8H120${from < 0 ? `M${at(0)} 2V14` : ""}" class="scale"/>${interval === undefined ? undefined : html`<path d="M${at(interval.low)} 8H${at(interval.high)}" class="interval"/>`}<circle cx="${at(value)}" cy="8" r="3.5"/></svg>`;
 }
 
-const style = `body{font:1rem/1.5 "Atkinson Hyperlegible Next",Verdana,sans-serif;margin:2rem auto;max-width:70rem;padding:0 1rem;color:#1d1b16;background:#fbf8f0}
-table{border-collapse:collapse;width:100%}
-th,td{border-block:1px solid #8a8371;padding:.35rem .6rem;text-align:start;vertical-align:top;font-variant-numeric:tabular-nums}
-.wide{overflow-x:auto}ul{margin:0;padding-inline-start:1.1rem}svg{vertical-align:middle}.scale{stroke:#8a8371;fill:none}.interval{stroke:#1d1b16;stroke-width:3;fill:none}
-@media print{body{margin:0;background:none}.wide{overflow:visible}}`;
+const style = `svg{vertical-align:middle}.scale{stroke:#8a8371;fill:none}.interval{stroke:#1d1b16;stroke-width:3;fill:none}`;
