@@ -16,6 +16,7 @@ import {
   WrongCall,
 } from "./command.ts";
 import { checkContent, contentFolder } from "./content.ts";
+import { draftWords } from "./photographs/words.ts";
 import { askedModuleText } from "./starters/asked-module.ts";
 import { starters } from "./starters/index.ts";
 import { programmeText } from "./starters/programme.ts";
@@ -25,10 +26,11 @@ const calls = [...starters].map(([what, { id }]) => (id === undefined ? what : `
 export const newCommand: Command = {
   name: "new",
   summary: "starts a programme, module, sheet or quiz that passes check",
-  usage: "WHAT [ID] [--from MODULE] [--content DIR] [--yes | --json]",
+  usage: "WHAT [ID] [--from MODULE | --photos DIR] [--content DIR] [--yes | --json]",
   words: 2,
   options: {
     from: { type: "string", value: "MODULE", help: "refit: the module that takes apart what is put back" },
+    photos: { type: "string", value: "DIR", help: "module: a draft of photographs, a step a picture" },
     content: contentOption,
     yes: { type: "boolean", help: "module: ask nothing, even on a terminal" },
     json: jsonOption,
@@ -38,6 +40,9 @@ export const newCommand: Command = {
       "WHAT is one of",
       ...calls.map((call) => `  ${call}`),
       "On a terminal module asks what is needed, one question after the other.",
+      "With --photos it asks nothing: each picture of the folder is a step, in the order in which they were taken or, where",
+      "one does not say when (EXIF), by name. Figures are made small, upright and without what the camera wrote, position included.",
+      "What is to be written stands in the draft. HEIC is not read: convert it to JPEG first.",
       "No file that exists is written over. A refit is a draft: check reports each mark that is left in it.",
     ].join("\n"),
   run: (call, output) => begin(call, output, asksAt(process)),
@@ -48,6 +53,8 @@ export async function begin(call: Call, output: Output, streams: Streams | undef
   const content = contentFolder(call);
   const files = filesOf(call.positionals, content, call.text("from"));
   refuseTaken(files, content);
+  const photos = call.text("photos");
+  if (photos !== undefined) return beginWithPhotographs(call, output, files, photos);
   const isAsked =
     streams !== undefined && call.positionals[0] === "module" && !call.flag("yes") && !call.flag("json");
   const written = writeAll(
@@ -56,6 +63,26 @@ export async function begin(call: Call, output: Output, streams: Streams | undef
   );
   if (call.flag("json")) printJson(output, { file: written[0], files: written });
   else output.out(`Written: ${written.join(", ")}\nFill it in; benchwright check tells what is amiss.\n`);
+  return 0;
+}
+
+/** The draft in the place of the plain module, with its figures. */
+async function beginWithPhotographs(
+  call: Call,
+  output: Output,
+  files: ReadonlyMap<string, string>,
+  folder: string,
+): Promise<ExitCode> {
+  const [what, id] = call.positionals;
+  if (what !== "module")
+    throw new WrongCall("--photos goes with module: benchwright new module ID --photos DIR");
+  const { photographDraft } = await import("./photographs/draft.ts");
+  const draft = await photographDraft(id!, folder);
+  const written = writeAll(new Map([...files, ...draft.files]), contentFolder(call));
+  if (call.flag("json")) {
+    const { by, placed, leftOut } = draft;
+    printJson(output, { file: written[0], files: written, order: by, photographs: placed, leftOut });
+  } else output.out(draftWords(draft, written));
   return 0;
 }
 
@@ -109,18 +136,18 @@ function filesOf(
 }
 
 /** Writes all files or, where one of them exists, none. Returns where they are. */
-function writeAll(files: ReadonlyMap<string, string>, content: string): string[] {
+function writeAll(files: ReadonlyMap<string, string | Uint8Array>, content: string): string[] {
   refuseTaken(files, content);
-  const places = [...files].map(([path, text]) => [join(content, path), text] as const);
-  for (const [file, text] of places) {
+  const places = [...files].map(([path, held]) => [join(content, path), held] as const);
+  for (const [file, held] of places) {
     mkdirSync(dirname(file), { recursive: true });
     // "wx" refuses a file that has come to exist meanwhile.
-    writeFileSync(file, text, { flag: "wx" });
+    writeFileSync(file, held, { flag: "wx" });
   }
   return places.map(([file]) => file);
 }
 
-function refuseTaken(files: ReadonlyMap<string, string>, content: string): void {
+function refuseTaken(files: ReadonlyMap<string, unknown>, content: string): void {
   const taken = [...files.keys()].map((path) => join(content, path)).find((file) => existsSync(file));
   if (taken !== undefined) throw new WrongCall(`${taken} exists already; nothing is written.`);
 }
