@@ -1,6 +1,6 @@
 /** Numbers, times, dates and lists as they are written on a page. */
 
-import { counted, listed, numberWords, plural, t } from "../src/engine/words.ts";
+import { counted, numberWords, t } from "../src/engine/words.ts";
 
 export { counted, dateWords as date, listed, numberWords } from "../src/engine/words.ts";
 
@@ -16,12 +16,6 @@ export function duration(minutes: number): string {
 
 /** 0.8 as "80 %", to a tenth. */
 export const percent = (fraction: number): string => `${numberWords(Math.round(fraction * 1000) / 10)} %`;
-
-/** "steps 3, 4 and 7"; "step 3". */
-export function stepNumbers(numbers: readonly number[]): string {
-  const list = listed(numbers.map(String));
-  return plural(numbers.length, t`step ${list}`, t`steps ${list}`);
-}
 
 /** With a capital letter first. */
 export function capital(text: string): string {

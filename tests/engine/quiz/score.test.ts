@@ -1,6 +1,5 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { readAnswers } from "../../../src/engine/quiz/answers.ts";
 import { kindOf, type Question } from "../../../src/engine/quiz/kinds.ts";
 import { questionProblems, quizProblems } from "../../../src/engine/quiz/quiz-problems.ts";
 import { remarksOn, scoreQuiz } from "../../../src/engine/quiz/score.ts";
@@ -307,24 +306,6 @@ function rearranged(question: Question, seed: string): Question {
       return question;
   }
 }
-
-describe("the file of answers", () => {
-  test("is an object by question", () => {
-    const read = readAnswers(JSON.parse('{"a": 1, "__proto__": [2], "constructor": null}'));
-    expect(read).toEqual({
-      ok: true,
-      value: new Map<string, unknown>([
-        ["a", 1],
-        ["__proto__", [2]],
-        ["constructor", null],
-      ]),
-    });
-  });
-
-  test.each([[null], [[1]], ["text"], [5], [undefined]])("%j is refused", (json) => {
-    expect(readAnswers(json)).toMatchObject({ ok: false, problem: { code: "not-answers" } });
-  });
-});
 
 describe("mistakes of the author in the whole", () => {
   test("of a quiz", () => {
