@@ -88,6 +88,8 @@ describe("a bench sum is found", () => {
     ["thread chart", "sums/threads/index.html"],
     ["tap drill", "sums/threads/index.html"],
     ["Whitworth", "sums/threads/index.html#bsw"],
+    ["1/4 whit", "sums/threads/index.html#bsw"],
+    ["3/8 W", "sums/threads/index.html#bsw"],
     ["10 BA", "sums/threads/index.html#ba"],
     ["M10x1.25", "sums/threads/index.html#metric-fine"],
     ["7/16-20 UNF", "sums/threads/index.html#unf"],

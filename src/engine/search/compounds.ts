@@ -12,10 +12,20 @@ export interface Compound {
 }
 
 const size = String.raw`\d+ \d+\/\d+|\d+\/\d+|\d*\.?\d+`;
-const series = "unc|unf|unef|uns|bsw|bsf|bsp|whitworth";
+const fraction = String.raw`(?:\d+ )?\d+\/\d+`;
+const names = "unc|unf|unef|uns|bsw|bsf|bsp|whitworth";
+/** "Whit" is how the trade writes it, and the rest is on its way to the whole name. */
+const series = `${names}|whitwort|whitwor|whitwo|whitw|whit`;
 
 /** Names of series of threads: one of them is no beginning of another word. */
-export const seriesNames: ReadonlySet<string> = new Set([...series.split("|"), "ba"]);
+export const seriesNames: ReadonlySet<string> = new Set([...names.split("|"), "ba"]);
+
+/** By its name the coarse series is meant (BS 84); the fine one is called BSF. */
+const seriesOf = (name: string | undefined): string | undefined => (name?.startsWith("w") ? "bsw" : name);
+
+/** Who wrote Whitworth is found by that too. */
+const asWritten = (name: string | undefined): string | undefined =>
+  name?.startsWith("w") ? "whitworth" : name;
 const edge = String.raw`(?![\p{L}\p{N}])`;
 const start = String.raw`(?<![\p{L}\p{N}.\/])`;
 
@@ -27,16 +37,24 @@ const present = (words: readonly (string | undefined)[]): string[] =>
   [...new Set(words.filter((word) => word !== undefined && word !== ""))] as string[];
 
 /** An inch thread by size, threads an inch and, where it was said, series. */
-const inchThread = ([, size, pitch, name]: RegExpExecArray): string[] => {
+const inchThread = ([, size, pitch, written]: RegExpExecArray): string[] => {
   const width = plain(size!);
+  const name = seriesOf(written);
   return present([
     `${width}-${pitch}${name ?? ""}`,
     `${width}-${pitch}`,
     name && `${width}${name}`,
     name,
+    asWritten(written),
     `${width}in`,
     width,
   ]);
+};
+
+/** An inch thread by size and series. */
+const inchSize = (size: string, written: string): string[] => {
+  const [width, name] = [plain(size), seriesOf(written)];
+  return present([`${width}${name}`, name, asWritten(written), `${width}in`, width]);
 };
 
 /** Order matters: the first row that matches at a place takes it. */
@@ -70,7 +88,15 @@ export const compounds: readonly Compound[] = [
   {
     // Inch threads by size and series: "1/4 in BSF", "1/4 UNC".
     pattern: RegExp(String.raw`${start}(?:# ?|no\.? ?)?(${size}) ?(?:inch|in|")? ?(${series})${edge}`, "u"),
-    words: ([, width, name]) => [`${plain(width!)}${name}`, name!, `${plain(width!)}in`, plain(width!)],
+    words: ([, width, name]) => inchSize(width!, name!),
+  },
+  {
+    // Whitworth by its first letter, beside a fraction of an inch alone, for "5 W" are watts: "3/8 W", "3/8 in W", "W 3/8".
+    pattern: RegExp(
+      `${start}(?:(${fraction}) ?(?:inch|in|")? ?w(?:hi?)?|w ?(${fraction})(?: ?(?:inch|in|"))?)${edge}`,
+      "u",
+    ),
+    words: ([, before, behind]) => inchSize((before ?? behind)!, "whitworth"),
   },
   {
     // Measures: "5 mm", "150 mL", "1/2 in".

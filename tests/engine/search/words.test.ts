@@ -18,7 +18,21 @@ const sameName: readonly (readonly string[])[] = [
   ["1/4-20", "1/4 20", "¼ 20", "1/4 x 20"],
   ["#4-40 UNC", "4-40 unc", "No. 4-40 UNC", "no 4-40UNC"],
   ["1/4 in BSF", "1/4 BSF", '1/4" bsf', "¼ BSF"],
-  ["1 1/4 in BSW", "1¼ BSW", "1 1/4 bsw", "1 1/4 B.S.W."],
+  ["1 1/4 in BSW", "1¼ BSW", "1 1/4 bsw", "1 1/4 B.S.W.", "1 1/4 Whit.", "W 1 1/4"],
+  [
+    "3/8 in BSW",
+    "3/8 W",
+    '3/8" W',
+    "3/8W",
+    "W 3/8",
+    'W3/8"',
+    "3/8 in W",
+    "3/8 whit",
+    '⅜" Whit.',
+    "3/8 Whitworth",
+  ],
+  ["1/4-20 BSW", "1/4 x 20 Whit", "1/4 20 whitworth"],
+  ["1 in BSW", "1 in Whit", '1" Whitworth'],
   ["5 mm", "5mm", "5.0 MM"],
   ["café", "Cafe", "CAFÉ"],
 ];
@@ -50,6 +64,8 @@ test.each([
   ["4 BA board screws", ["4ba", "ba", "board", "screws"]],
   ["M3x0.5", ["m3x0.5", "m3"]],
   ["1/4-20 UNC", ["1/4-20unc", "1/4-20", "1/4unc", "unc", "1/4in", "1/4"]],
+  ["3/8 Whit", ["3/8bsw", "bsw", "whitworth", "3/8in", "3/8"]],
+  ["a lamp of 5 W", ["lamp", "5", "w"]],
   ["Slotted screwdriver, 5 mm", ["5mm", "5", "slotted", "screwdriver"]],
 ])("what is indexed of %s can also be found by its pieces", (text, words) => {
   expect(indexWords(text)).toEqual(words);
@@ -83,7 +99,7 @@ test("words of the trade that look common are kept", () => {
 });
 
 test("while a thread is typed, what stands there begins what is indexed", () => {
-  for (const full of ["2 BA", "M3x0.5", "1/4-20 UNC", "1/4 in BSF"]) {
+  for (const full of ["2 BA", "M3x0.5", "1/4-20 UNC", "1/4 in BSF", "3/8 Whitworth", "3/8 W"]) {
     const indexed = indexWords(full);
     for (let end = 2; end <= full.length; end++) {
       const typed = queryWords(full.slice(0, end)).filter((word) => word.length > 1);
