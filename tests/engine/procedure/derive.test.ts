@@ -132,6 +132,12 @@ describe("the rules, one by one (design of the precedence graph, a to g; reasons
       "once the gear guard is back on, it covers the wheel",
     ],
     [
+      "c: fasteners before a cover comes off",
+      { acts: [act("tighten", "bolts")] },
+      remove("guard"),
+      "the case bolts are seen to before the gear guard, which covers them, comes off",
+    ],
+    [
       "c: work through a cover",
       { ...work("bed"), through: ["guard"] },
       remove("guard"),

@@ -31,7 +31,10 @@ const coverFirst = (cover: Touch, covered: Touch, { the }: Relations): string =>
     ? t`${the(cover.target)} is still on: it covers ${the(covered.target)}`
     : t`${the(cover.target)} goes back on first: it covers ${the(covered.target)}`;
 
-const coveredFirst = (covered: Touch, cover: Touch, { the }: Relations): string =>
-  cover.kind === "refit"
-    ? t`once ${the(cover.target)} is back on, it covers ${the(covered.target)}`
-    : t`${the(covered.target)} is seen to before ${the(cover.target)}, which covers it, comes off`;
+const coveredFirst = (covered: Touch, cover: Touch, { the, isPlural }: Relations): string => {
+  const [it, what] = [the(cover.target), the(covered.target)];
+  if (cover.kind === "refit") return t`once ${it} is back on, it covers ${what}`;
+  return isPlural(covered.target)
+    ? t`${what} are seen to before ${it}, which covers them, comes off`
+    : t`${what} is seen to before ${it}, which covers it, comes off`;
+};
