@@ -5,6 +5,7 @@ import type { SearchPageData } from "../../src/model/page-data.ts";
 import type { Book } from "../book.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
+import { routeTitle } from "../pages/route.ts";
 import { threadChartTitle } from "../pages/threads.ts";
 import { faultsTitle } from "./faults.ts";
 import { recordTitle } from "./record.ts";
@@ -75,6 +76,7 @@ function index(book: Book): Html {
       title: sheet.title,
     })),
     ...(book.site.programme.identifier === undefined ? [] : [recordEntry]),
+    { address: { kind: "plain", id: "route" }, title: routeTitle },
     { address: { kind: "plain", id: "faults" }, title: faultsTitle },
     { address: { kind: "plain", id: "sums" }, title: sumsTitle },
     { address: { kind: "plain", id: "sums/threads" }, title: threadChartTitle },

@@ -86,6 +86,8 @@ describe("a bench sum is found", () => {
     ["ventilation", "sums/index.html#air"],
     ["bench sums", "sums/index.html"],
     ["thread chart", "sums/threads/index.html"],
+    ["route sheet", "route/index.html"],
+    ["working alone", "route/index.html"],
     ["tap drill", "sums/threads/index.html"],
     ["Whitworth", "sums/threads/index.html#bsw"],
     ["1/4 whit", "sums/threads/index.html#bsw"],

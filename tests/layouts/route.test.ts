@@ -3,6 +3,7 @@ import { HtmlValidate } from "html-validate";
 import { expect, test } from "vitest";
 import { bookOf } from "../../layouts/book.ts";
 import { raw } from "../../layouts/html.ts";
+import { searchPage } from "../../layouts/interactive/search.ts";
 import { homePage } from "../../layouts/pages/home.ts";
 import { modulesPage } from "../../layouts/pages/modules.ts";
 import { routePage } from "../../layouts/pages/route.ts";
@@ -103,4 +104,5 @@ test("valid HTML, and led to from the first page and the modules", async () => {
   ).toEqual([]);
   expect(homePage(book)).toContain('href="route/index.html"');
   expect(modulesPage(book)).toContain('href="../route/index.html"');
+  expect(searchPage(book)).toContain('<a href="../route/index.html">Route sheet</a>');
 });
