@@ -23,7 +23,8 @@ export function figure(shown: Figure, place: string, { view, book, from }: Figur
 `;
   const id = `g_${place}`;
   const rowOf = (number: number): string => `i_${place}_${number}`;
-  return html`<figure class="figure has-items" id="${id}">${stage(shown, rowOf, { view, book, from })}${enlarge(shown.file, book, from)}${caption}${itemList(shown.items, view, id, rowOf)}</figure>
+  return html`<div class="numbered"><figure class="figure" id="${id}">${stage(shown, rowOf, { view, book, from })}${enlarge(shown.file, book, from)}${caption}</figure>
+${itemList(shown.items, view, id, rowOf)}</div>
 `;
 }
 

@@ -20,7 +20,7 @@ const sheet = sitePages()
   .filter(({ kind }) => kind === "module")
   .toSorted((a, b) => numbersOn(b.html) - numbersOn(a.html))[0]!;
 
-const figureOf = (page: Page): Locator => page.locator("figure.has-items").first();
+const figureOf = (page: Page): Locator => page.locator(".numbered").first();
 const rowOf = (page: Page, number: number): Locator =>
   figureOf(page)
     .locator(".items li")

@@ -36,7 +36,7 @@ export function watchItems(page: Document): void {
 interface Item {
   readonly number: string;
   readonly row: HTMLElement;
-  /** The figure that holds the number. */
+  /** What holds figure and list. */
   readonly figure: Element | null;
 }
 
@@ -47,7 +47,7 @@ function itemOf(target: EventTarget | null): Item | undefined {
   const own = link.closest<HTMLElement>(".items li");
   const row = own ?? document.getElementById(link.getAttribute("href")?.slice(1) ?? "");
   if (row === null) return undefined;
-  return { number: link.getAttribute("data-item")!, row, figure: row.closest("figure") };
+  return { number: link.getAttribute("data-item")!, row, figure: row.closest(".numbered") };
 }
 
 function mark(page: Document, { number, row, figure }: Item): void {
