@@ -2,6 +2,7 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import type { Locator, Page } from "playwright-core";
 import { afterAll, expect, test } from "vitest";
 import { photograph } from "../pictures/photograph.ts";
@@ -197,4 +198,41 @@ test("a page with a numbered photograph breaks no rule that a machine can check"
   const { page } = await shed.open("modules/box/", { viewport: { width: 360, height: 740 } });
   await page.getByRole("img", { name: "The lid" }).scrollIntoViewIfNeeded();
   expect(await axeViolations(page)).toEqual([]);
+});
+
+const keeper = withBrowser(server.url, { keepsSites: true });
+
+test("without a network the size that is kept stands for the one that is not", async () => {
+  const { page } = await keeper.open("about/", {
+    viewport: { width: 1280, height: 900 },
+    deviceScaleFactor: 2,
+  });
+  await page.getByText("The whole site is kept on this device").waitFor({ timeout: 120_000 });
+  await page.context().setOffline(true);
+  await page.goto(`${server.url}modules/box/`);
+  const photo = page.getByRole("img", { name: "The lid" });
+  await photo.scrollIntoViewIfNeeded();
+  const loaded = () =>
+    photo.evaluate((own) => {
+      const { currentSrc, naturalWidth } = own as HTMLImageElement;
+      return `${currentSrc.split("/").at(-1)} ${naturalWidth > 0}`;
+    });
+  await expect.poll(loaded).toBe("lid.jpg.1500.webp true");
+});
+
+test("in a module's one file numbers show their items, and there is nothing that leads out of it", async () => {
+  const file = join(folder, "box.html");
+  const made = await runTool(["build", "--content", writeFolder(content), "--single", "box", "--to", file]);
+  expect(made.code, made.stderr).toBe(0);
+  const { page } = await shed.open("");
+  await page.goto(pathToFileURL(file).href);
+  await page.locator(".numbered .item-numbers a").first().focus();
+  await expect.poll(() => page.locator(".items li.is-shown").count()).toBe(1);
+  const visible = page.locator("[data-part]:not([hidden])");
+  await expect.poll(() => visible.locator(".tray .item-mark").allTextContents()).toContain("1");
+  const inEach = await visible
+    .locator(".tray [data-of]")
+    .evaluateAll((all) => all.map((entry) => entry.querySelectorAll(".item-mark").length));
+  expect(new Set(inEach)).toEqual(new Set([1]));
+  expect(await page.locator(".enlarge").count()).toBe(0);
 });
