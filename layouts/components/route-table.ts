@@ -14,6 +14,8 @@ interface Column {
   readonly name: string;
   /** undefined where the module has no such thing. */
   readonly value: (card: ModuleCard) => Html | string | undefined;
+  /** Never broken into lines. */
+  readonly isShort?: true;
 }
 
 /** What each level of a sign-off lets one do. */
@@ -43,14 +45,22 @@ function columnsOf(book: Book, from: Address): Column[] {
   const link = (id: string) =>
     html`<a href="${linkTo(from, { kind: "module", id })}">${book.cards.get(id)?.title ?? id}</a>`;
   const { signOff } = book.site.programme;
+  const kinds = new Set(book.site.cards.map(kindOf));
   return [
     { name: t`Needs`, value: (card) => join(lastNeeds(card).map(link), "; ") },
-    { name: t`Kind`, value: ({ steps }) => (steps.length > 0 ? t`procedure` : t`bench knowledge`) },
-    { name: t`Hands-on`, value: ({ handsOn }) => (handsOn > 0 ? duration(handsOn) : undefined) },
+    // Where all are of one kind it tells nothing.
+    ...(kinds.size > 1 ? [{ name: t`Kind`, value: kindOf }] : []),
+    {
+      name: t`Hands-on`,
+      value: ({ handsOn }) => (handsOn > 0 ? duration(handsOn) : undefined),
+      isShort: true,
+    },
     { name: t`Sessions`, value: sessions },
     { name: t`Asked for`, value: (card) => asked([...asksOf(card), ...standingAsks(card.rules, signOff)]) },
   ];
 }
+
+const kindOf = ({ steps }: ModuleCard): string => (steps.length > 0 ? t`procedure` : t`bench knowledge`);
 
 function sessions({ sessions }: ModuleCard): string | undefined {
   return sessions === "longer" ? t`longer than one` : sessions?.toString();
@@ -61,11 +71,12 @@ const asked = (texts: readonly string[]): string | undefined =>
 
 function row(card: ModuleCard, columns: readonly Column[], from: Address): Html {
   const { id, title } = card;
-  return html`<tr><th scope="row"><a href="${linkTo(from, { kind: "module", id })}">${title}</a></th>${columns.map(({ name, value }) => cell(name, value(card)))}<td class="on-paper">${levelNames.map((name) => html`<span class="route-sign"><span>${box}${name}</span><i aria-hidden="true"></i></span>`)}</td></tr>
+  return html`<tr><th scope="row"><a href="${linkTo(from, { kind: "module", id })}">${title}</a></th>${columns.map((column) => cell(column, card))}<td class="on-paper">${levelNames.map((name) => html`<span class="route-sign"><span>${box}${name}</span><i aria-hidden="true"></i></span>`)}</td></tr>
 `;
 }
 
-const cell = (name: string, value: Html | string | undefined): Html =>
-  value === undefined || value.toString() === ""
-    ? html`<td class="blank">—</td>`
-    : html`<td data-name="${name}">${value}</td>`;
+function cell({ name, value, isShort }: Column, card: ModuleCard): Html {
+  const said = value(card);
+  if (said === undefined || said.toString() === "") return html`<td class="blank">—</td>`;
+  return html`<td data-name="${name}"${isShort && html` class="short"`}>${said}</td>`;
+}

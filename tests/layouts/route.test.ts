@@ -94,7 +94,9 @@ test("a row has a box and a line for each level", () => {
 
 test("a module that fits no session says so", () => {
   const short = bookFor(new Map([["programme.yaml", programmeWith("name: The shed\nsession: 3 min\n")]]));
-  expect(words(routePage(short))).toContain("procedure 5 min longer than one");
+  expect(words(routePage(short))).toContain(
+    "Needs Hands-on Sessions Asked for Signed for: date, initials Stage 1 needs nothing before it Open the box — 5 min longer than one",
+  );
 });
 
 test("valid HTML, and led to from the first page and the modules", async () => {
