@@ -1,6 +1,7 @@
 /** Drawings that come from anywhere: what is dangerous is refused at its place, what editors wrote is gone, the lines stay. */
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import fc from "fast-check";
 import sharp from "sharp";
 import { expect, test } from "vitest";
 import { readDrawing } from "../../src/pictures/drawing.ts";
@@ -157,4 +158,52 @@ test("every drawing of the demo passes, and shows what it showed", () => {
     const elements = (svg: string) => svg.match(/<(?!!|\?)[a-zA-Z/][^>]*>/g);
     expect(elements(made!.text), file).toEqual(elements(text));
   }
+});
+
+const pieces = fc.constantFrom(
+  ...[
+    "<svg xmlns='http://www.w3.org/2000/svg'>",
+    "</svg>",
+    "<g>",
+    "</g>",
+    "<a:b/>",
+    "<!--",
+    "-->",
+    "<![CDATA[",
+    "]]>",
+  ],
+  ...[
+    "<?x?>",
+    "<!DOCTYPE",
+    "&#x41;",
+    "&#0;",
+    "&",
+    '"',
+    "'",
+    "<",
+    ">",
+    " xmlns:a='b'",
+    "<style>",
+    "url(",
+    "é",
+  ],
+);
+
+test("nothing makes it throw, and what it lets pass it lets pass again, unchanged", () => {
+  fc.assert(
+    fc.property(fc.array(fc.oneof(pieces, fc.string({ maxLength: 4 })), { maxLength: 30 }), (parts) => {
+      const found = cleanSvg(parts.join(""));
+      if ("text" in found) expect(cleanSvg(found.text)).toEqual(found);
+      else expect(found.length).toBeGreaterThan(0);
+    }),
+    { numRuns: 2000 },
+  );
+});
+
+test("a drawing as large as may be, with a photograph within it, is gone through", () => {
+  const base64 = "A".repeat(9 * 1024 * 1024);
+  const found = cleanSvg(drawing(`<image href="data:image/png;base64,${base64}"/>`));
+  expect(found).toMatchObject({ embedded: [{ kind: "png" }] });
+  const deep = cleanSvg(drawing(`${"<g>".repeat(100_000)}${"</g>".repeat(100_000)}`));
+  expect(deep).toMatchObject({ size: { width: 10, height: 20 } });
 });
