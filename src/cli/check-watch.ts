@@ -2,8 +2,9 @@
 import { existsSync } from "node:fs";
 import { changesBetween, changesText } from "../report/changes.ts";
 import { reportText } from "../report/text.ts";
+import { checkWith, pictureShop } from "./check-pictures.ts";
 import { type ExitCode, type Output, WrongCall } from "./command.ts";
-import { type Checked, checkContent, painter } from "./content.ts";
+import { type Checked, painter } from "./content.ts";
 import { untilAsked, watchContent } from "./watch.ts";
 
 /** Ends with 0 when it is asked to end: what the content is like then is no answer to the call. */
@@ -14,9 +15,10 @@ export async function checkAndWatch(
 ): Promise<ExitCode> {
   if (!existsSync(folder)) throw new WrongCall(`There is no folder ${folder} to watch.`);
   const paint = painter(process.stdout);
-  let last: Checked = checkContent(folder);
-  const again = () => {
-    const next = checkContent(folder);
+  const place = await pictureShop(folder);
+  let last: Checked = await checkWith(place);
+  const again = async () => {
+    const next = await checkWith(place);
     const text = changesText(
       changesBetween(last.diagnostics, next.diagnostics),
       next.diagnostics,

@@ -1,10 +1,9 @@
-import { sortDiagnostics } from "../model/diagnostic.ts";
 import { reportJson } from "../report/json.ts";
 import { reportText } from "../report/text.ts";
-import { cacheFolder, picturesIn } from "./build.ts";
+import { checkWith, pictureShop } from "./check-pictures.ts";
 import { checkAndWatch } from "./check-watch.ts";
 import { type Call, type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
-import { type Checked, checkContent, contentFolder, hasErrors, painter } from "./content.ts";
+import { contentFolder, hasErrors, painter } from "./content.ts";
 import { countsText } from "./counts.ts";
 
 export const check: Command = {
@@ -30,7 +29,7 @@ export const check: Command = {
       refuseWithWatch(call);
       return checkAndWatch(contentFolder(call), output);
     }
-    const { content, diagnostics, texts } = await withPictures(contentFolder(call));
+    const { content, diagnostics, texts } = await checkWith(await pictureShop(contentFolder(call)));
     if (call.flag("json")) printJson(output, reportJson(diagnostics));
     else {
       const text = `${reportText(diagnostics, texts, painter(process.stderr))}\n`;
@@ -41,19 +40,6 @@ export const check: Command = {
     return hasErrors(diagnostics) ? 1 : 0;
   },
 };
-
-/** The content with its pictures, each read to its end; those that were made before are known to be sound. */
-async function withPictures(contentDir: string): Promise<Checked> {
-  const { content, ...found } = checkContent(contentDir);
-  const { PictureShop } = await import("../pictures/shop.ts");
-  const shop = new PictureShop({ contentDir, cacheDir: picturesIn(cacheFolder()) });
-  const { diagnostics, texts } = await shop.look(content.pictures);
-  const sound = new Map(
-    [...content.pictures].filter(([path]) => diagnostics.every(({ file }) => file !== path)),
-  );
-  const all = [...found.diagnostics, ...diagnostics, ...(await shop.faults(sound))];
-  return { content, diagnostics: sortDiagnostics(all), texts: new Map([...found.texts, ...texts]) };
-}
 
 function refuseWithWatch(call: Call): void {
   if (call.flag("json"))
