@@ -53,10 +53,11 @@ function itemOf(target: EventTarget | null): Item | undefined {
 function mark(page: Document, { number, row, figure }: Item): void {
   row.classList.add(shownClass);
   figure?.querySelector(`a[data-item="${number}"]`)?.classList.add(shownClass);
-  for (const link of row.querySelectorAll<HTMLAnchorElement>(".step-links a")) {
-    const step = page.getElementById(link.hash.slice(1));
-    step?.querySelector("h3")?.prepend(markOf(number));
-    for (const entry of page.querySelectorAll(`.order-of-work a[href="${link.hash}"]`))
+  // A step may do more than one thing to it, and is marked once.
+  const links = row.querySelectorAll<HTMLAnchorElement>(".step-links a");
+  for (const hash of new Set([...links].map((link) => link.hash))) {
+    page.getElementById(hash.slice(1))?.querySelector("h3 .step-number")?.after(markOf(number));
+    for (const entry of page.querySelectorAll(`.order-of-work a[href="${hash}"]`))
       entry.before(markOf(number));
   }
   const { of } = row.dataset;
