@@ -31,6 +31,13 @@ const asks: readonly Ask[] = [
 export const asksOf = (card: ModuleCard): string[] =>
   asks.map((ask) => ask(card)).filter((text) => text !== false);
 
+/** What every one of several modules asks for; of a single module all is its own. O(modules · asks). */
+export function asksOfAll(cards: readonly ModuleCard[]): string[] {
+  const [first, ...others] = cards.map(asksOf);
+  if (first === undefined || others.length === 0) return [];
+  return first.filter((ask) => others.every((asked) => asked.includes(ask)));
+}
+
 type Standing = (rules: SignOffRules) => string | false;
 
 /** What holds of the person, the room and the time. */

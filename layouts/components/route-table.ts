@@ -8,7 +8,7 @@ import { type Html, html, join } from "../html.ts";
 import { capital, counted, duration } from "../words.ts";
 import { box } from "./box.ts";
 import { lastNeedsAmong } from "./last-needs.ts";
-import { asksOf, standingAsks } from "./route-asks.ts";
+import { asksOf, asksOfAll, standingAsks } from "./route-asks.ts";
 
 interface Column {
   readonly name: string;
@@ -45,6 +45,8 @@ function columnsOf(book: Book, from: Address): Column[] {
   const link = (id: string) =>
     html`<a href="${linkTo(from, { kind: "module", id })}">${book.cards.get(id)?.title ?? id}</a>`;
   const { signOff } = book.site.programme;
+  const ofAll = asksOfAll(book.site.cards);
+  const own = (card: ModuleCard) => asksOf(card).filter((ask) => !ofAll.includes(ask));
   const kinds = new Set(book.site.cards.map(kindOf));
   return [
     { name: t`Needs`, value: (card) => join(lastNeeds(card).map(link), "; ") },
@@ -56,7 +58,10 @@ function columnsOf(book: Book, from: Address): Column[] {
       isShort: true,
     },
     { name: t`Sessions`, value: sessions },
-    { name: t`Asked for`, value: (card) => asked([...asksOf(card), ...standingAsks(card.rules, signOff)]) },
+    {
+      name: ofAll.length > 0 ? t`Asked for besides` : t`Asked for`,
+      value: (card) => asked([...own(card), ...standingAsks(card.rules, signOff)]),
+    },
   ];
 }
 

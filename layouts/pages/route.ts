@@ -1,9 +1,8 @@
 /** The route sheet: from a first evening to working alone, as a plain table made from what modules need. */
 import { t } from "../../src/engine/words.ts";
 import { type Address, linkTo } from "../../src/model/address.ts";
-import type { Programme } from "../../src/model/programme.ts";
 import type { Book } from "../book.ts";
-import { standingAsks } from "../components/route-asks.ts";
+import { asksOfAll, standingAsks } from "../components/route-asks.ts";
 import { levelNames, routeTable } from "../components/route-table.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
@@ -26,23 +25,23 @@ export function routePage(book: Book): string {
 <h1>${routeTitle}</h1>
 <p class="summary">From a first evening to working alone. Within a stage the order is yours; what a module needs stands in an earlier stage.</p></header>
 <dl class="hands on-paper">${[t`Name`, t`First evening`, t`Mentors`].map((name) => html`<div><dt>${name}</dt><dd></dd></div>`)}</dl>
-${cards.length === 0 ? html`<p>No module yet.</p>\n` : routeTable(book, from)}${signed(programme)}</div>`,
+${cards.length === 0 ? html`<p>No module yet.</p>\n` : routeTable(book, from)}${signed(book)}</div>`,
   });
 }
 
 /** What each level means, and what the programme asks of everybody. */
-function signed({ signOff }: Programme): Html {
-  const asks = standingAsks(signOff);
+function signed({ site: { programme, cards } }: Book): Html {
+  const asks = [...asksOfAll(cards), ...standingAsks(programme.signOff)];
   return html`<section class="group" aria-labelledby="s_signed"><h2 id="s_signed">What is signed for</h2>
 <dl class="lines route-levels">
 ${levelNames.map((name, at) => html`<div><dt>${name}</dt><dd>${meanings[at]}</dd></div>\n`)}</dl>
-${asks.length === 0 ? undefined : html`<p>In this programme, for every module: ${sentence(capital(asks.join("; ")))}</p>\n`}<p>High-energy steps are never done alone, whatever is signed: someone who can call for help is in the room.</p>
+${asks.length === 0 ? undefined : html`<p><b>For every module:</b> ${sentence(capital(asks.join("; ")))}</p>\n`}<p>High-energy steps are never done alone, whatever is signed: someone who can call for help is in the room.</p>
 </section>
 `;
 }
 
 const meanings = [
   t`May do it while a mentor looks on. The quiz is asked for; being watched comes with it.`,
-  t`May do it alone. All that is asked for in the table has been done and watched.`,
-  t`May do it alone, and teach it. A mentor says so, beyond what the table asks for.`,
+  t`May do it alone. All that is asked for, of every module and of this one, has been done and watched.`,
+  t`May do it alone, and teach it. A mentor says so, beyond what is asked for.`,
 ] as const;

@@ -2,6 +2,7 @@
 import { HtmlValidate } from "html-validate";
 import { expect, test } from "vitest";
 import { bookOf } from "../../layouts/book.ts";
+import { asksOfAll } from "../../layouts/components/route-asks.ts";
 import { raw } from "../../layouts/html.ts";
 import { searchPage } from "../../layouts/interactive/search.ts";
 import { homePage } from "../../layouts/pages/home.ts";
@@ -81,8 +82,19 @@ test("what is asked for: of the programme once, of a module where it asks for mo
     "bench knowledge — — Watched 2 times; watched doing it unaided; on 2 different days; by 2 different mentors; at least 16 years old; a sign-off holds for 12 months",
   );
   expect(words(page)).toContain(
-    "In this programme, for every module: Knows the exits; a mentor is in the room, also for who is signed off.",
+    "For every module: Knows the exits; a mentor is in the room, also for who is signed off.",
   );
+});
+
+test("what all modules ask for stands once, and of a single module in its row", () => {
+  const [first, ...others] = book.site.cards;
+  expect(asksOfAll([first!, ...others])).toEqual([]);
+  expect(asksOfAll([first!])).toEqual([]);
+  const twice = { ...first!, practices: 3 };
+  expect(asksOfAll([first!, twice])).toEqual(["quiz passed with 80 %", "watched once"]);
+  const both = routePage({ ...book, site: { ...book.site, cards: [first!, { ...twice, id: "again" }] } });
+  expect(words(both)).toContain("For every module: Quiz passed with 80 %; watched once;");
+  expect(words(both)).toContain("All 3 practices put right Under eye");
 });
 
 test("a row has a box and a line for each level", () => {
