@@ -18,7 +18,7 @@ const asks: readonly Ask[] = [
   ({ practices, rules }) =>
     rules.practice &&
     practices > 0 &&
-    plural(practices, t`the practice put right`, t`all ${practices} practices put right`),
+    plural(practices, t`the practice put right`, t`its ${practices} practices put right`),
   ({ steps, rules }) => rules.dryRun && steps.length > 0 && t`performed on paper without a critical stop`,
   ({ rules: { watched } }) => watched > 0 && plural(watched, t`watched once`, t`watched ${watched} times`),
   ({ rules: { unaided } }) =>

@@ -94,7 +94,7 @@ test("what all modules ask for stands once, and of a single module in its row", 
   expect(asksOfAll([first!, twice])).toEqual(["quiz passed with 80 %", "watched once"]);
   const both = routePage({ ...book, site: { ...book.site, cards: [first!, { ...twice, id: "again" }] } });
   expect(words(both)).toContain("For every module: Quiz passed with 80 %; watched once;");
-  expect(words(both)).toContain("All 3 practices put right Under eye");
+  expect(words(both)).toContain("Its 3 practices put right Under eye");
 });
 
 test("a row has a box and a line for each level", () => {
