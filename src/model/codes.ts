@@ -117,6 +117,10 @@ export const codes = {
     "a draft is marked as not finished",
     "Write what is missing, or see that nothing is, and take this line of draft: out.",
   ),
+  unwritten: warning(
+    "words of a draft still stand where the author's own belong",
+    "Write what is said to be “still to be written”, and take “Draft:” out once all is.",
+  ),
   // Steps
   "step-without-heading": error(
     "a step block has no heading of its own",

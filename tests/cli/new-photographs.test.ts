@@ -123,7 +123,7 @@ describe("photographs with times", () => {
       figures.map((file) => `figures/${file}`),
     );
     expect([...text.matchAll(/^## (.*)$/gm)].map(([, title]) => title)).toContain(
-      "Step 3: what is done here",
+      "What is done here is still to be written (photograph 3)",
     );
   });
 
@@ -135,14 +135,23 @@ describe("photographs with times", () => {
       diagnostics: { file: string; code: string }[];
     };
     expect({ code, errors }).toEqual({ code: 0, errors: 0 });
-    // What the author has still to say of each step.
+    // What the author has still to say: of the module, and of each step.
     const ofDraft = diagnostics.filter(({ file }) => file.includes("strip"));
-    expect(ofDraft.map(({ code: each }) => each)).toEqual(Array(4).fill("unbound-step"));
+    expect(ofDraft.map(({ code: each }) => each).sort()).toEqual([
+      ...Array(4).fill("unbound-step"),
+      ...Array(5).fill("unwritten"),
+    ]);
     const site = join(temporaryFolder(), "site");
     expect((await call("build", "--content", content, "--to", site)).code).toBe(0);
     const page = readFileSync(join(site, "modules/strip/index.html"), "utf8");
-    expect(page).toContain("Draft from photographs");
-    expect(page.match(/Step \d: what is to be seen here/g)?.length).toBeGreaterThanOrEqual(4);
+    expect(page).toMatch(/<h1[^>]*>Draft: Strip<\/h1>/);
+    expect(page).toContain("Draft: what this module is for");
+    expect(page).toContain("Photograph: <code>c.JPG</code>, taken 2026-11-28 18:00</p>");
+    // The sheet counts the steps itself.
+    expect(page).not.toMatch(/Step \d: what/);
+    expect(
+      page.match(/What is to be seen here is still to be written \(photograph \d\)/g)?.length,
+    ).toBeGreaterThanOrEqual(4);
     for (const file of readdirSync(join(module, "figures"))) {
       const bytes = readFileSync(join(module, "figures", file));
       const { exif, xmp, iptc, gps } = (await sharp(bytes).metadata()) as unknown as Record<string, unknown>;
@@ -178,6 +187,59 @@ describe("photographs with times", () => {
   });
 });
 
+describe("what is still to be written", () => {
+  const bound = (text: string, step: number) =>
+    text.replace(`id: step-${step}\n`, `id: step-${step}\nwork: [works]\n`);
+  const written = (text: string) =>
+    text
+      .replace("revision: 1", "revision: 1\nparts: {works: {name: works}}")
+      .replace(/"Draft: Strip"/, "Strip")
+      .replace(/"Draft: what[^"]*"/, "Clean the works.")
+      .replace(/This is a draft[\s\S]*?(?=## )/, "");
+  const titled = (text: string) => text.replace(/^## What is done here.*/gm, "## Clean the works");
+  const told = (text: string) => text.replace(/^What is done here is.*/gm, "Brush them.");
+  const seen = (text: string) => text.replace(/alt: ".*"/g, 'alt: "The works"');
+
+  test("check tells of it until it is written, whether a step names a part or not", async () => {
+    const { content, module } = await begun(await folderOf({ "1.jpg": {}, "2.jpg": {} }));
+    const file = join(module, "module.md");
+    const draft = readFileSync(file, "utf8");
+    const left = async (text: string) => {
+      writeFileSync(file, text);
+      const { out } = await call("check", "--json", "--content", content);
+      const { diagnostics } = JSON.parse(out) as { diagnostics: { code: string; message: string }[] };
+      expect(diagnostics.filter(({ code }) => code !== "unwritten")).toEqual([]);
+      return diagnostics.map(({ message }) => message.split(". ")[0]);
+    };
+    const all = bound(bound(draft, 1), 2).replace(
+      "revision: 1",
+      "revision: 1\nparts: {works: {name: works}}",
+    );
+    const step = (number: number, what: string) => `step "step-${number}" is still a draft in its ${what}`;
+    expect(await left(all)).toEqual([
+      "the module is still a draft in its title, summary and text",
+      step(1, "title, alt text and text"),
+      step(2, "title, alt text and text"),
+    ]);
+    const named = written(bound(bound(draft, 1), 2));
+    expect(await left(titled(named))).toEqual([step(1, "alt text and text"), step(2, "alt text and text")]);
+    expect(await left(told(titled(named)))).toEqual([step(1, "alt text"), step(2, "alt text")]);
+    expect(await left(seen(told(titled(named))))).toEqual([]);
+  });
+
+  test("the names of the photographs stay, whatever they are made of", async () => {
+    const shots = { "_a_ <b>.jpg": {}, "`x``y.jpg": { at: "2026:03:01 14:02:59" } };
+    const { content, module } = await begun(await folderOf(shots));
+    const text = readFileSync(join(module, "module.md"), "utf8");
+    expect([...text.matchAll(/^Photograph: .*$/gm)].map(([line]) => line)).toEqual([
+      "Photograph: `_a_ <b>.jpg`",
+      "Photograph: ``` `x``y.jpg ```, taken 2026-03-01 14:02",
+    ]);
+    const { out } = await call("check", "--json", "--content", content);
+    expect(out).not.toContain("raw-html");
+  });
+});
+
 describe("photographs without times", () => {
   test("are taken by name, as people count, and which have none is said", async () => {
     const folder = await folderOf({
@@ -202,6 +264,14 @@ describe("photographs without times", () => {
       "by the names of the files, because no time of taking (EXIF) is in IMG_2.jpg, IMG_9.jpg:",
     );
     expect(out).toContain("no pictures: notes.txt");
+  });
+
+  test("a single picture is said once", async () => {
+    const folder = await folderOf({ "IMG_3.jpg": {} });
+    const content = writeFolder(soundFiles);
+    const { out } = await call("new", "module", "strip", "--photos", folder, "--content", content);
+    expect(out.match(/IMG_3\.jpg/g)).toEqual(["IMG_3.jpg"]);
+    expect(out).toContain("\nStep 1 is IMG_3.jpg\n");
   });
 
   test("a single picture, and where there is no programme yet", async () => {

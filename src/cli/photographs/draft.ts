@@ -36,19 +36,19 @@ export interface PhotographDraft {
 export async function photographDraft(id: string, folder: string): Promise<PhotographDraft> {
   const { pictures: names, others } = picturesIn(folder);
   const { by, pictures } = inOrder(await readAll(folder, names));
-  const figures = pictures.map((_, at) => figureOf(at + 1));
+  const placed = pictures.map(({ name, taken }, at) => ({
+    photograph: name,
+    taken: taken === undefined ? null : new Date(taken.clock).toISOString().slice(0, -1),
+    figure: figureOf(at + 1),
+  }));
   return {
     by,
     leftOut: others,
     files: new Map<string, string | Uint8Array>([
-      [modulePath(id), photographedModuleText(id, figures)],
-      ...pictures.map(({ jpeg }, at) => [`modules/${id}/${figures[at]}`, jpeg] as const),
+      [modulePath(id), photographedModuleText(id, placed)],
+      ...pictures.map(({ jpeg }, at) => [`modules/${id}/${placed[at]!.figure}`, jpeg] as const),
     ]),
-    placed: pictures.map(({ name, taken }, at) => ({
-      photograph: name,
-      taken: taken === undefined ? null : new Date(taken.clock).toISOString().slice(0, -1),
-      figure: figures[at]!,
-    })),
+    placed,
   };
 }
 

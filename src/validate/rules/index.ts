@@ -36,6 +36,7 @@ import { targets } from "./targets.ts";
 import { torques } from "./torques.ts";
 import { tray } from "./tray.ts";
 import { unboundSteps } from "./unbound-steps.ts";
+import { unwrittenWords } from "./unwritten.ts";
 import { used } from "./used.ts";
 import { vapour } from "./vapour.ts";
 import { weakerSignOff } from "./weaker-sign-off.ts";
@@ -66,6 +67,7 @@ export const rules: readonly Rule[] = [
   begins,
   tray,
   draftMarks,
+  unwrittenWords,
   stops,
   stays,
   oiling,
