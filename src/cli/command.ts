@@ -57,9 +57,11 @@ export function readCall(command: Command, args: readonly string[]): Call {
   const options = Object.fromEntries(
     Object.entries(command.options).map(([name, { type }]) => [name, { type }]),
   );
+  const spelled = args.map(minusSpelled);
+  refuseValueless(command, spelled);
   try {
     const { values, positionals } = parseArgs({
-      args: args.map(minusSpelled),
+      args: spelled,
       options,
       allowPositionals: true,
       strict: true,
@@ -81,6 +83,33 @@ export function readCall(command: Command, args: readonly string[]): Call {
 /** A value may begin with a minus: no option does so with a digit, and as a sign of its own it is not taken for one. */
 function minusSpelled(word: string): string {
   return word.replace(/^-(?=\s*[\d.,¼-¾⅐-⅞])/, "−");
+}
+
+/**
+ * Refuses an option whose value is missing, or has an option in its place: of a value that begins with a minus, parseArgs takes none but
+ * a lone one, unless it is joined to the option by "=".
+ */
+function refuseValueless({ name, options }: Command, args: readonly string[]): void {
+  const end = args.indexOf("--");
+  for (const [index, word] of args.slice(0, end < 0 ? undefined : end).entries()) {
+    const spec = optionIn(word, options);
+    const next = args[index + 1];
+    if (spec?.type !== "string" || word.includes("=") || (next !== undefined && !/^-./s.test(next))) continue;
+    throw new WrongCall(
+      `${word} needs a value: ${word} ${spec.value ?? "VALUE"}. ${inItsPlace(word, next, options)} See: benchwright help ${name}`,
+    );
+  }
+}
+
+function inItsPlace(word: string, next: string | undefined, options: Command["options"]): string {
+  if (next === undefined) return "Nothing follows it.";
+  if (next === "--" || optionIn(next, options) !== undefined) return `"${next}" follows it.`;
+  return `"${next}" follows it; a value that begins with a minus is written ${word}=${next}.`;
+}
+
+function optionIn(word: string, options: Command["options"]): OptionSpec | undefined {
+  const option = /^--([^=]+)/.exec(word)?.[1];
+  return option !== undefined && Object.hasOwn(options, option) ? options[option] : undefined;
 }
 
 /** What a folder or an id without its option is likely to have been meant for. */

@@ -58,7 +58,19 @@ describe("help and wrong calls", () => {
   test.each([
     [["tidy"], 'There is no command "tidy"'],
     [["check", "--conten", "x"], "benchwright help check"],
-    [["check", "--content"], "benchwright help check"],
+    [
+      ["check", "--content"],
+      "--content needs a value: --content DIR. Nothing follows it. See: benchwright help check",
+    ],
+    [
+      ["new", "module", "x", "--photos", "--yes"],
+      '--photos needs a value: --photos DIR. "--yes" follows it. See',
+    ],
+    [["new", "module", "x", "--photos", "--yes=1"], '--photos DIR. "--yes=1" follows it. See'],
+    [["check", "--content", "--"], '--content DIR. "--" follows it. See'],
+    [["check", "--content", "-x"], "a value that begins with a minus is written --content=-x. See"],
+    [["check", "--json=yes"], "'--json' does not take an argument. See: benchwright help check"],
+    [["check", "--", "--content"], 'benchwright check takes no "--content"'],
     [["serve", "--port", "many"], "--port many"],
     [["new", "module"], "benchwright new module ID"],
     [["new", "programme", "ours"], "benchwright new programme\n"],
