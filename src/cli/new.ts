@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { modulePath } from "../model/link.ts";
+import { moduleOf, modulePath, slugOf } from "../model/link.ts";
 import { Stopped } from "./asked/ask.ts";
 import { askForModule, choicesOf } from "./asked/module.ts";
 import { type Streams, withAsker } from "./asked/terminal.ts";
@@ -21,7 +21,9 @@ import { askedModuleText } from "./starters/asked-module.ts";
 import { starters } from "./starters/index.ts";
 import { programmeText } from "./starters/programme.ts";
 
-const calls = [...starters].map(([what, { id }]) => (id === undefined ? what : `${what} ${id}`));
+const calls = [...starters].flatMap(([what, { id, ways = [] }]) =>
+  ["", ...ways].map((way) => [what, id, way].filter(Boolean).join(" ")),
+);
 
 export const newCommand: Command = {
   name: "new",
@@ -51,15 +53,17 @@ export const newCommand: Command = {
 /** Writes what the call asks for. `streams` is where a person can be asked; undefined where there is nobody. */
 export async function begin(call: Call, output: Output, streams: Streams | undefined): Promise<ExitCode> {
   const content = contentFolder(call);
-  const files = filesOf(call.positionals, content, call.text("from"));
-  refuseTaken(files, content);
   const photos = call.text("photos");
+  if (photos !== undefined) refusePhotos(call, photos);
+  const files = filesOf(call.positionals, content, call.text("from"));
+  refuseTaken(files, content, call.positionals);
   if (photos !== undefined) return beginWithPhotographs(call, output, files, photos);
   const isAsked =
     streams !== undefined && call.positionals[0] === "module" && !call.flag("yes") && !call.flag("json");
   const written = writeAll(
     isAsked ? await withAnswers(files, call.positionals[1]!, content, streams) : files,
     content,
+    call.positionals,
   );
   if (call.flag("json")) printJson(output, { file: written[0], files: written });
   else output.out(`Written: ${written.join(", ")}\nFill it in; benchwright check tells what is amiss.\n`);
@@ -73,17 +77,26 @@ async function beginWithPhotographs(
   files: ReadonlyMap<string, string>,
   folder: string,
 ): Promise<ExitCode> {
-  const [what, id] = call.positionals;
-  if (what !== "module")
-    throw new WrongCall("--photos goes with module: benchwright new module ID --photos DIR");
   const { photographDraft } = await import("./photographs/draft.ts");
-  const draft = await photographDraft(id!, folder);
-  const written = writeAll(new Map([...files, ...draft.files]), contentFolder(call));
+  const draft = await photographDraft(call.positionals[1]!, folder);
+  const written = writeAll(new Map([...files, ...draft.files]), contentFolder(call), call.positionals);
   if (call.flag("json")) {
     const { by, placed, leftOut } = draft;
     printJson(output, { file: written[0], files: written, order: by, photographs: placed, leftOut });
   } else output.out(draftWords(draft, written));
   return 0;
+}
+
+function refusePhotos(call: Call, folder: string): void {
+  const [what] = call.positionals;
+  if (call.text("from") !== undefined)
+    throw new WrongCall(
+      "--photos and --from can't be had together: --photos begins a module with pictures of a strip-down, --from begins the refit of a module that is written. Leave one of them out.",
+    );
+  if (what !== undefined && what !== "module")
+    throw new WrongCall("--photos goes with module: benchwright new module ID --photos DIR");
+  if (folder.trim() === "")
+    throw new WrongCall("Name the folder of photographs: benchwright new module ID --photos DIR");
 }
 
 /** A person is there where what they type and what they read are both a terminal. */
@@ -126,18 +139,31 @@ function filesOf(
         .join("")
         .trimEnd()}`,
     );
-  if (id !== undefined && !/^[a-z][a-z0-9-]*$/.test(id))
-    throw new WrongCall(
-      `"${id}" is not a good id: use lower-case letters, digits and hyphens, beginning with a letter.`,
-    );
+  if (id !== undefined) refuseBadId(id);
   const files = new Map(starter.files(id ?? "", content, from ?? ""));
   if (!existsSync(join(content, "programme.yaml"))) files.set("programme.yaml", programmeText);
   return files;
 }
 
+function refuseBadId(id: string): void {
+  if (isId(id)) return;
+  const alike = slugOf(id).replace(/^[0-9-]+/, "");
+  throw new WrongCall(
+    `"${id}" is not a good id: use lower-case letters, digits and hyphens, beginning with a letter${
+      isId(alike) && alike !== "section" ? `, such as ${alike}` : ""
+    }.`,
+  );
+}
+
+const isId = (text: string): boolean => /^[a-z][a-z0-9-]*$/.test(text);
+
 /** Writes all files or, where one of them exists, none. Returns where they are. */
-function writeAll(files: ReadonlyMap<string, string | Uint8Array>, content: string): string[] {
-  refuseTaken(files, content);
+function writeAll(
+  files: ReadonlyMap<string, string | Uint8Array>,
+  content: string,
+  asked: readonly string[],
+): string[] {
+  refuseTaken(files, content, asked);
   const places = [...files].map(([path, held]) => [join(content, path), held] as const);
   for (const [file, held] of places) {
     mkdirSync(dirname(file), { recursive: true });
@@ -147,7 +173,20 @@ function writeAll(files: ReadonlyMap<string, string | Uint8Array>, content: stri
   return places.map(([file]) => file);
 }
 
-function refuseTaken(files: ReadonlyMap<string, unknown>, content: string): void {
-  const taken = [...files.keys()].map((path) => join(content, path)).find((file) => existsSync(file));
-  if (taken !== undefined) throw new WrongCall(`${taken} exists already; nothing is written.`);
+function refuseTaken(files: ReadonlyMap<string, unknown>, content: string, [what]: readonly string[]): void {
+  const taken = [...files.keys()].find((path) => existsSync(join(content, path)));
+  if (taken === undefined) return;
+  const wayOut = hasOnePlace.has(what)
+    ? "Write on in it, or remove it to begin anew."
+    : wayRound(taken, content);
+  throw new WrongCall(`${join(content, taken)} exists already; nothing is written. ${wayOut}`);
+}
+
+/** What has no id of its own. */
+const hasOnePlace: ReadonlySet<string | undefined> = new Set(["programme", "quiz"]);
+
+function wayRound(taken: string, content: string): string {
+  const module = moduleOf(taken);
+  const inTheWay = module === undefined ? "that file" : `the folder ${join(content, "modules", module)}`;
+  return `Take another id, or remove ${inTheWay} where nothing in it is needed.`;
 }

@@ -75,7 +75,10 @@ describe("help and wrong calls", () => {
     [["new", "module"], "benchwright new module ID"],
     [["new", "programme", "ours"], "benchwright new programme\n"],
     [["new", "quiz", "box", "more"], 'takes no "more"'],
-    [["new", "module", "Bad Id"], "is not a good id"],
+    [["new", "module", "My Machine"], "beginning with a letter, such as my-machine.\n"],
+    [["new", "module", "2 Zähler"], "beginning with a letter, such as zahler.\n"],
+    [["new", "module", "42"], "beginning with a letter.\n"],
+    [["new", "module", "§"], "beginning with a letter.\n"],
     [["schema", "nothing"], 'There is no schema "nothing"'],
     [["schema", "quiz", "tool"], 'takes no "tool"'],
     [["check", "nosuch"], 'benchwright check takes no "nosuch". Did you mean --content nosuch?'],
@@ -188,11 +191,25 @@ describe("new", () => {
         expect(await checked(folder)).toEqual(spotless);
         expect(await call(...args)).toMatchObject({
           code: 2,
-          err: expect.stringContaining("exists already"),
+          err: expect.stringMatching(
+            /exists already; nothing is written\. Take another id, or remove .* needed\.\n$/,
+          ),
         });
       }
     },
   );
+
+  test.each([["programme"], ["quiz box"]])("%s is there once: it has no other id to take", async (what) => {
+    const content = sound();
+    const args = ["new", ...what.split(" "), "--content", content];
+    await call(...args);
+    expect(await call(...args)).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(
+        /exists already; nothing is written\. Write on in it, or remove it to begin anew\.\n$/,
+      ),
+    });
+  });
 
   test("a programme has a tool, a hazard and a module with a quiz, and passes check without a warning", async () => {
     const folder = join(temporaryFolder(), "content");

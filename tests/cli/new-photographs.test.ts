@@ -349,7 +349,7 @@ describe("what can't be used is refused, and nothing is written", () => {
     });
     expect(await refused(join(folder, "clip.mov"))).toMatchObject({
       code: 1,
-      err: expect.stringContaining("as a folder"),
+      err: `${join(folder, "clip.mov")}: this is a file, not a folder. --photos takes the folder in which the photographs are.\n`,
     });
     expect(await refused(folder)).toMatchObject({
       code: 1,
@@ -396,11 +396,24 @@ describe("what can't be used is refused, and nothing is written", () => {
     const taken = await call("new", "module", "box", "--photos", folder, "--content", content);
     expect(taken).toMatchObject({
       code: 2,
-      err: expect.stringContaining("exists already; nothing is written"),
+      err: `${join(content, "modules/box/module.md")} exists already; nothing is written. Take another id, or remove the folder ${join(content, "modules/box")} where nothing in it is needed.\n`,
     });
     expect(readdirSync(join(content, "modules/box"))).toEqual(before);
     const tool = await call("new", "tool", "awl", "--photos", folder, "--content", content);
     expect(tool).toMatchObject({ code: 2, err: expect.stringContaining("--photos goes with module") });
     expect(existsSync(join(content, "tools/awl.md"))).toBe(false);
+    expect(await refused(folder, "--from", "box")).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(/^--photos and --from can't be had together: .* Leave one of them out\.\n$/),
+    });
+    expect(await refused("")).toMatchObject({ code: 2, err: expect.stringContaining("Name the folder") });
+  });
+
+  test("a module without an id, and the help, say how it is called", async () => {
+    const way = "benchwright new module ID --photos DIR\n";
+    const content = writeFolder(soundFiles);
+    const { code, err } = await call("new", "module", "--photos", "x", "--content", content);
+    expect({ code, err }).toEqual({ code: 2, err: expect.stringContaining(way) });
+    expect((await call("help", "new")).out).toContain("\n  module ID --photos DIR\n");
   });
 });

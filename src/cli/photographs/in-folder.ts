@@ -49,10 +49,13 @@ function namesIn(folder: string): string[] {
       .map(({ name }) => name)
       .sort();
   } catch (cause) {
-    const isAbsent = (cause as NodeJS.ErrnoException).code === "ENOENT";
-    const why = isAbsent
-      ? "there is no such folder"
-      : `can't be read as a folder (${(cause as Error).message})`;
+    const { code, message } = cause as NodeJS.ErrnoException;
+    const why = whyNot.get(code ?? "") ?? `can't be read as a folder (${message})`;
     throw new BadInput(`${folder}: ${why}. --photos takes the folder in which the photographs are.`);
   }
 }
+
+const whyNot: ReadonlyMap<string, string> = new Map([
+  ["ENOENT", "there is no such folder"],
+  ["ENOTDIR", "this is a file, not a folder"],
+]);

@@ -14,6 +14,8 @@ interface Starter {
   readonly id: string | undefined;
   /** The id where the call gives none but says --from; undefined where there is no --from. */
   readonly idFrom?: (from: string) => string;
+  /** Other ways to call it, behind the id. */
+  readonly ways?: readonly string[];
   /** `from` is the module of --from, where there is one. */
   files(id: string, content: string, from: string): StarterFiles;
 }
@@ -25,7 +27,7 @@ const one = (path: (id: string) => string, text: (id: string) => string): Starte
 
 export const starters: ReadonlyMap<string, Starter> = new Map([
   ["programme", { id: undefined, files: () => programmeFiles }],
-  ["module", one(modulePath, (id) => moduleText(id))],
+  ["module", { ...one(modulePath, (id) => moduleText(id)), ways: ["--photos DIR"] }],
   ["tool", one((id) => `tools/${id}.md`, toolText)],
   ["substance", one((id) => `substances/${id}.md`, substanceText)],
   ["hazard", one((id) => `hazards/${id}.md`, hazardText)],
