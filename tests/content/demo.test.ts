@@ -174,7 +174,7 @@ describe("sessions of an evening", () => {
       ["dry", 2],
       ["oil-round", 0],
       ["rollers-on", 0],
-      ["wash-up", 0],
+      ["hand-over", 0],
     ]);
   });
 
