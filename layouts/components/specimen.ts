@@ -27,12 +27,14 @@ ${tray(accounts[index]!, number)}
 }
 
 /**
- * The module whose tray the home page shows, which must be among the site's views where that page is made: the one with
- * most steps, whatever the order of the cards.
+ * The module whose tray the home page shows, which must be among the site's views where that page is made: of those that take
+ * something off, else of all, the one with most steps, whatever the order of the cards. O(modules).
  */
 export function specimenModule(cards: readonly ModuleCard[]): string | undefined {
-  const most = Math.max(1, ...cards.map(({ steps }) => steps.length));
-  return cards
+  const filling = cards.filter(({ fillsTray }) => fillsTray);
+  const able = filling.length > 0 ? filling : cards.filter(({ steps }) => steps.length > 0);
+  const most = Math.max(...able.map(({ steps }) => steps.length));
+  return able
     .filter(({ steps }) => steps.length === most)
     .map(({ id }) => id)
     .sort()[0];

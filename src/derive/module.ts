@@ -42,7 +42,7 @@ const viewOf = remembered(
     const sessions = isTimed ? planSessions(steps, session) : undefined;
     return {
       module,
-      card: cardOf(module, practices, quiz, sessions, rulesFor(module, signOff, quiz?.quiz)),
+      card: cardOf(module, practices, quiz, sessions, rulesFor(module, signOff, quiz?.quiz), trays),
       names: namesOf(module, quiz, source),
       steps: steps.map((step, index) => stepView(step, index, trays[index]!, precedence.pairs, steps)),
       precedence,

@@ -42,6 +42,8 @@ export interface ModuleCard {
   readonly summary: string;
   readonly needs: readonly string[];
   readonly steps: readonly StepCard[];
+  /** Whether something is off the machine after some step. */
+  readonly fillsTray: boolean;
   /** Hands-on minutes. */
   readonly handsOn: number;
   /** Minutes of waiting. */
