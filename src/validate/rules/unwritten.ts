@@ -1,7 +1,7 @@
 /** Words of a draft that still stand where the author's own belong: one warning for a step, one for what the module says of itself. */
 import type { ModuleStep } from "../../model/module.ts";
 import type { Section } from "../../model/source.ts";
-import { isUnwritten } from "../../model/unwritten.ts";
+import { isUnwritten, unwritten } from "../../model/unwritten.ts";
 import { inFile, inStep, moduleRule } from "./rule.ts";
 
 export const unwrittenWords = moduleRule("unwritten words", (module, content, reporter) => {
@@ -26,6 +26,8 @@ export const unwrittenWords = moduleRule("unwritten words", (module, content, re
         "unwritten",
         inStep(content, module, step, ["id"]),
         `step "${step.id}" is still a draft in its ${listed(left)}`,
+        undefined,
+        `Write what is said to be “${unwritten}”.`,
       );
   }
 });
