@@ -1,4 +1,6 @@
 /** A picture of the content, in as many widths as it was made, with room kept for it until it comes. */
+
+import { t } from "../../src/engine/words.ts";
 import { type Address, linkToFile } from "../../src/model/address.ts";
 import { filesOf, isRaster, type MadeFile, type Size } from "../../src/model/picture-files.ts";
 import { attribute, type Html, html } from "../html.ts";
@@ -29,15 +31,20 @@ const sizeAttributes = ({ width, height }: MadeFile): Html =>
 const addressed = (from: Address, file: string): string =>
   linkToFile(from, file).replace(/[\s,%"]/g, (sign) => encodeURIComponent(sign));
 
-/** Leads to the widest there is, which the script shows in the page. Nothing for a picture that is shown as large as it is. */
+/**
+ * Leads to the widest there is, which the script shows in the page. Nothing for a picture that is shown as large as it is.
+ * `bare` is what the link is called until then, where it leads to less than the page shows.
+ */
 export function enlarge(
   file: string,
   { sizeOf }: { readonly sizeOf: SizeOf },
   from: Address,
+  bare?: string,
 ): Html | undefined {
   const size = sizeOf(file);
   if (isRaster(file) && size !== undefined && size.width <= shownPixels) return undefined;
-  return html` <a class="enlarge" href="${addressed(from, file)}">Enlarge</a>`;
+  const [text, button] = bare === undefined ? [t`Enlarge`] : [bare, t`Enlarge`];
+  return html` <a class="enlarge" href="${addressed(from, file)}"${attribute("data-button", button)}>${text}</a>`;
 }
 
 const shownPixels = 480;

@@ -6,15 +6,16 @@ import type { ModuleView, StepView } from "../../src/model/site.ts";
 import { stepLinks } from "../components/step-links.ts";
 import { type Html, html, join } from "../html.ts";
 
-/** `figure` is the id of the figure's element, to which a number leads back. */
-export function itemList(
-  items: readonly ItemReference[],
-  view: ModuleView,
-  figure: string,
-  rowOf: (number: number) => string,
-): Html {
+/** Ids of what stands for a number: its line in the list, and its place in the figure, to which the line leads back. */
+export interface ItemIds {
+  row(number: number): string;
+  place(number: number): string;
+}
+
+/** What each number is, with its count, the steps that move it and where it is kept. */
+export function itemList(items: readonly ItemReference[], view: ModuleView, ids: ItemIds): Html {
   return html`<ol class="items">
-${items.map((item) => row(item, view, figure, rowOf(item.number)))}</ol>
+${items.map((item) => row(item, view, ids))}</ol>
 `;
 }
 
@@ -24,12 +25,12 @@ export function itemName({ of, name }: ItemReference, { procedure }: Module): st
   return (procedure.parts.get(of) ?? procedure.fasteners.get(of))?.name ?? of;
 }
 
-function row(item: ItemReference, view: ModuleView, figure: string, id: string): Html {
+function row(item: ItemReference, view: ModuleView, ids: ItemIds): Html {
   const { procedure } = view.module;
   const set = item.of === undefined ? undefined : procedure.fasteners.get(item.of);
   const count =
     set !== undefined && set.count > 1 ? html` <span class="item-count">× ${set.count}</span>` : undefined;
-  return html`<li id="${id}"${item.of === undefined ? undefined : html` data-of="${item.of}"`}><a class="item-number" href="#${figure}" data-item="${item.number}">${item.number}</a> <div><b>${itemName(item, view.module)}</b>${count}${about(item.of, view)}</div></li>
+  return html`<li id="${ids.row(item.number)}"${item.of === undefined ? undefined : html` data-of="${item.of}"`}><a class="item-number" href="#${ids.place(item.number)}" data-item="${item.number}">${item.number}</a> <div><b>${itemName(item, view.module)}</b>${count}${about(item.of, view)}</div></li>
 `;
 }
 
@@ -57,7 +58,8 @@ const moves: Readonly<Record<ActKind, string>> = {
 
 const order: readonly ActKind[] = ["slacken", "remove", "work", "refit", "tighten"];
 
-const movesOf = (id: string, steps: readonly StepView[]) =>
+/** What is done to a thing, in the order of the work, each with its steps. */
+export const movesOf = (id: string, steps: readonly StepView[]) =>
   order
     .map((kind) => ({
       kind,

@@ -1,15 +1,22 @@
 /** The numbers of a figure with their leaders, drawn over it; each is a link to its line in the list. */
+import type { ItemReference } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
+import type { ItemIds } from "./list.ts";
 import { hit, type PlacedItem, type Places, ring } from "./places.ts";
 
-/** `rowOf` gives the id of an item's line, `nameOf` what it is called. */
+export interface ItemTexts {
+  readonly name: string;
+  readonly said: string;
+}
+
+/** A number is called by its item's name; what it says shows where it is pointed at, without a script too. */
 export function numbers(
   { width, height, items }: Places,
-  rowOf: (number: number) => string,
-  nameOf: (number: number) => string,
+  ids: ItemIds,
+  textsOf: (item: ItemReference) => ItemTexts,
 ): Html {
   return html`<svg class="item-numbers" viewBox="0 0 ${width} ${short(height)}" role="group" aria-label="Item references">
-${items.map(leader)}${items.map((placed) => number(placed, rowOf(placed.item.number), nameOf(placed.item.number)))}</svg>`;
+${items.map(leader)}${items.map((placed) => number(placed, ids, textsOf(placed.item)))}</svg>`;
 }
 
 /** ISO 128-22: a leader ends in a dot within the outline of what it leads to. */
@@ -19,8 +26,8 @@ function leader({ x, y, endX, endY }: PlacedItem): Html {
 `;
 }
 
-const number = ({ item, x, y }: PlacedItem, row: string, name: string): Html =>
-  html`<a href="#${row}" data-item="${item.number}" aria-label="${item.number} ${name}"><circle class="item-hit" cx="${short(x)}" cy="${short(y)}" r="${hit}"/><circle class="item-ring" cx="${short(x)}" cy="${short(y)}" r="${ring}"/><text x="${short(x)}" y="${short(y)}" dy="0.35em">${item.number}</text></a>
+const number = ({ item, x, y }: PlacedItem, ids: ItemIds, { name, said }: ItemTexts): Html =>
+  html`<a id="${ids.place(item.number)}" href="#${ids.row(item.number)}" data-item="${item.number}" aria-label="${item.number} ${name}"><title>${said}</title><circle class="item-hit" cx="${short(x)}" cy="${short(y)}" r="${hit}"/><circle class="item-ring" cx="${short(x)}" cy="${short(y)}" r="${ring}"/><text x="${short(x)}" y="${short(y)}" dy="0.35em">${item.number}</text></a>
 `;
 
 const short = (value: number): number => Math.round(value * 10) / 10;

@@ -22,6 +22,7 @@ export interface PlacedItem {
 export interface Places {
   readonly width: number;
   readonly height: number;
+  /** As one goes through them: down the left column, then down the right. */
   readonly items: readonly PlacedItem[];
 }
 
@@ -43,8 +44,7 @@ export function placeItems(items: readonly ItemReference[], size: Size): Places 
     }));
   };
   const width = pictureWidth + 2 * margin;
-  const placed = [...column(left, hit), ...column(right, width - hit)];
-  return { width, height, items: placed.sort((a, b) => a.item.number - b.item.number) };
+  return { width, height, items: [...column(left, hit), ...column(right, width - hit)] };
 }
 
 /** Each at the side that is nearer, as far as there is room; from top to bottom. */

@@ -52,7 +52,7 @@ test("without a script the list says what each number is, where it comes off and
   const step = await row.locator(".step-links a").first().getAttribute("href");
   await row.locator(".step-links a").first().click();
   await page.waitForURL((url) => url.hash === step);
-  const large = figureOf(page).getByRole("link", { name: "Enlarge" });
+  const large = figureOf(page).getByRole("link", { name: "Picture without numbers" });
   await large.click();
   await page.waitForURL(/\.svg$/);
 });
@@ -89,10 +89,41 @@ test("pointing at a number and away from it shows and hides; from its line one c
   await page.mouse.move(1, 1);
   await expect.poll(() => page.locator(".is-shown").count()).toBe(0);
   await rowOf(page, 2).locator(".item-number").click();
-  await page.waitForURL(/#g_$/);
+  await page.waitForURL(/#n_/);
   // The page has moved under the pointer, which may lie on another number now.
   await page.mouse.move(1, 1);
   await expect.poll(() => numberIn(page, 2).getAttribute("class")).toBe("is-shown");
+  expect(await numberIn(page, 2).evaluate((link) => link === document.activeElement)).toBe(true);
+});
+
+test("what is pointed at says its name and steps under the figure, and numbers are gone through as they stand", async () => {
+  const { page } = await visitor.open(sheet.path);
+  const said = figureOf(page).locator(".item-said");
+  await expect.poll(() => said.innerText()).toContain("Point at a number");
+  const height = () => said.evaluate((line) => line.getBoundingClientRect().height);
+  const before = await height();
+  const name = (await rowOf(page, 1).locator("b").first().textContent())!.trim();
+  await numberIn(page, 1).hover();
+  await expect.poll(() => said.innerText()).toMatch(new RegExp(`^1 ${name}(?::|$)`));
+  expect(await height()).toBe(before);
+  await page.mouse.move(1, 1);
+  await expect.poll(() => said.innerText()).toContain("Point at a number");
+  const places = await figureOf(page)
+    .locator(".item-hit")
+    .evaluateAll((rings) => rings.map((ring) => ring.getBoundingClientRect().toJSON() as DOMRect));
+  const downwards = (a: DOMRect, b: DOMRect) => a.x - b.x || a.y - b.y;
+  expect(places).toEqual(places.toSorted(downwards));
+  const skip = figureOf(page).getByRole("link", { name: "Past the list" });
+  await skip.focus();
+  await page.keyboard.press("Enter");
+  await page.waitForURL(/#e_/);
+  await page.keyboard.press("Tab");
+  expect(
+    await figureOf(page).evaluate((own) => {
+      const behind = own.compareDocumentPosition(document.activeElement!);
+      return (behind & Node.DOCUMENT_POSITION_FOLLOWING) !== 0 && !own.contains(document.activeElement);
+    }),
+  ).toBe(true);
 });
 
 test("on a narrow telephone every number can be hit, and none covers another", async () => {
@@ -124,6 +155,8 @@ test("a figure is enlarged by keyboard, moved and closed, and the focus comes ba
     dialog.locator(".zoom-sheet").evaluate((shown) => shown.getBoundingClientRect().width);
   const whole = await sheetWidth();
   expect(await axeViolations(page)).toEqual([]);
+  await page.keyboard.press("Tab");
+  await expect.poll(() => dialog.locator(".zoom-said").innerText()).toMatch(/^\d+ \S+.*(?:step|stays)/s);
   for (const key of ["+", "+", "+"]) await page.keyboard.press(key);
   await expect.poll(() => dialog.getByRole("status").innerText()).toBe("300%");
   await expect.poll(sheetWidth).toBeCloseTo(whole * 3, 0);

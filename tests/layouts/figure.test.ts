@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { itemList } from "../../layouts/figure/list.ts";
 import { hit, margin, pictureWidth, placeItems } from "../../layouts/figure/places.ts";
+import { itemSaid } from "../../layouts/figure/said.ts";
 import { trayAccounts } from "../../layouts/tray/account.ts";
 import { tray } from "../../layouts/tray/tray.ts";
 import type { ActKind } from "../../src/engine/procedure/procedure.ts";
@@ -25,7 +26,9 @@ test("numbers stand outside the picture, in two columns, none within reach of an
     fc.property(figures, ({ items, height }) => {
       const given = items.map(([x, y], at) => item(at + 1, x, y));
       const { width, height: whole, items: placed } = placeItems(given, { width: 480, height });
-      expect(placed.map(({ item: { number } }) => number)).toEqual(given.map(({ number }) => number));
+      expect(placed.map(({ item: { number } }) => number).sort((a, b) => a - b)).toEqual(
+        given.map(({ number }) => number),
+      );
       const top = (whole - height) / 2;
       for (const [at, one] of placed.entries()) {
         expect([hit, width - hit]).toContain(one.x);
@@ -39,6 +42,14 @@ test("numbers stand outside the picture, in two columns, none within reach of an
       }
     }),
   );
+});
+
+test("one goes through the numbers as they stand: down the left column, then down the right", () => {
+  const { items } = placeItems([item(1, 10, 90), item(2, 90, 60), item(3, 20, 10), item(4, 80, 20)], {
+    width: 480,
+    height: 480,
+  });
+  expect(items.map(({ item: { number } }) => number)).toEqual([3, 1, 4, 2]);
 });
 
 test("leaders of one side do not cross where they need not: the numbers stand in the order of what they lead to", () => {
@@ -62,7 +73,7 @@ test("each is at the nearer side as long as there is room", () => {
     width: 480,
     height: 480,
   });
-  expect(items.map(({ x }) => x < margin)).toEqual([true, false, true]);
+  expect(items.filter(({ x }) => x < margin).map(({ item: { number } }) => number)).toEqual([3, 1]);
   // Three rows of 42 fit beside a picture of 130: of four that lie at the left, one goes to the right.
   const crowded = [10, 20, 30, 40].map((x, at) => item(at + 1, x, 50));
   const placed = placeItems(crowded, { width: 480, height: 130 }).items;
@@ -81,8 +92,10 @@ const readable = (html: string): string =>
     .replace(/\s+/g, " ")
     .trim();
 
+const ids = { row: (number: number) => `i__${number}`, place: (number: number) => `n__${number}` };
+
 test("the list names each number, with its count, the steps that move it and where it is kept", () => {
-  const list = itemList(listed, mill, "g_", (number) => `i__${number}`).text;
+  const list = itemList(listed, mill, ids).text;
   const [guard, screws, frame] = list.split("</li>").map(readable);
   const numbersOf = (kind: ActKind, id: string): string =>
     mill.steps
@@ -98,6 +111,15 @@ test("the list names each number, with its count, the steps that move it and whe
   expect(screws).toMatch(/^2 guard screws × 3 Slackened: steps? 2 .*Kept: tray 1, on a card$/);
   expect(frame).toBe("3 frame");
   for (const { step } of mill.steps.slice(1, 2)) expect(list).toContain(`<a href="#${step.id}">2</a>`);
+});
+
+test("a number says its item's name, and where it comes off and goes back", () => {
+  const [guard, screws, frame] = listed.map((each) => itemSaid(each, mill));
+  expect(guard).toMatch(/^1 guard: comes off in step 2, goes back in step \d+$/);
+  expect(screws).toMatch(/^2 guard screws: comes off in step \d+, goes back in step \d+$/);
+  expect(frame).toBe("3 frame");
+  const never = { ...item(4, 1, 1), of: "no-such", name: "bed" };
+  expect(itemSaid(never, mill)).toBe("4 bed: stays as it is");
 });
 
 test("numbered things bear their ids on trays, others do not", () => {

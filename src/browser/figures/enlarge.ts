@@ -13,7 +13,11 @@ export function watchEnlarge(page: Document, load: (src: string) => Promise<void
   const src = page.documentElement.dataset.zoom;
   if (src === undefined) return;
   for (const link of page.querySelectorAll<HTMLAnchorElement>("a.enlarge")) {
-    const made = element("button", { class: "enlarge", type: "button" }, link.textContent ?? "");
+    const made = element(
+      "button",
+      { class: "enlarge", type: "button" },
+      link.dataset.button ?? link.textContent ?? "",
+    );
     made.addEventListener("click", () => void show(made, link.href));
     link.replaceWith(made);
   }

@@ -1,4 +1,4 @@
-/** Pointing at a number of a figure shows where its item is: in the list, at the steps that move it, and on their trays. */
+/** Pointing at a number of a figure shows what its item is, under the figure, and where: in the list, at the steps that move it, and on their trays. */
 
 const shownClass = "is-shown";
 
@@ -52,7 +52,9 @@ function itemOf(target: EventTarget | null): Item | undefined {
 
 function mark(page: Document, { number, row, figure }: Item): void {
   row.classList.add(shownClass);
-  figure?.querySelector(`a[data-item="${number}"]`)?.classList.add(shownClass);
+  const own = figure?.querySelector(`.item-numbers [data-item="${number}"]`);
+  own?.classList.add(shownClass);
+  say(figure?.querySelector<HTMLElement>(".item-said"), own?.querySelector("title")?.textContent);
   // A step may do more than one thing to it, and is marked once.
   const links = row.querySelectorAll<HTMLAnchorElement>(".step-links a");
   for (const hash of new Set([...links].map((link) => link.hash))) {
@@ -79,6 +81,14 @@ function nameIn(entry: Element): Element {
   return made;
 }
 
+/** Without a text, what the line said at first. */
+function say(line: HTMLElement | null | undefined, text?: string | null): void {
+  if (!line) return;
+  line.dataset.hint ??= line.textContent ?? "";
+  line.textContent = text ?? line.dataset.hint;
+  line.classList.toggle(shownClass, !!text);
+}
+
 /** Seen only: who listens hears the list, which says it in words. */
 function markOf(number: string): HTMLElement {
   const made = document.createElement("span");
@@ -90,6 +100,7 @@ function markOf(number: string): HTMLElement {
 
 function clear(page: Document): void {
   for (const old of page.querySelectorAll(".item-mark")) old.remove();
+  for (const line of page.querySelectorAll<HTMLElement>(`.item-said.${shownClass}`)) say(line);
   for (const old of page.querySelectorAll(`.items .${shownClass}, .item-numbers .${shownClass}`))
     old.classList.remove(shownClass);
 }

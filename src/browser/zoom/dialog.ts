@@ -1,6 +1,7 @@
 /** A figure as large as one wants it, before the page. */
 import { language, t } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
+import { sayNumbers } from "./numbers.ts";
 import { keptMiddle, nextScale, wholeWidth } from "./scale.ts";
 
 /** Part of the window that an arrow key moves the figure by. */
@@ -17,6 +18,11 @@ export function showLarge(shown: Element, large: string, from: HTMLElement): voi
     sheet,
   );
   const told = element("span", { role: "status" });
+  const said = element("p", { class: "zoom-said", "aria-live": "polite" });
+  const hasNumbers = sheet.querySelector("[data-item]") !== null;
+  sayNumbers(sheet, (text) => {
+    said.textContent = text ?? t`Point at a number or press it, and what it is stands here.`;
+  });
   let scale = 1;
 
   const whole = (): number => {
@@ -55,11 +61,12 @@ export function showLarge(shown: Element, large: string, from: HTMLElement): voi
     element(
       "div",
       { class: "zoom-bar" },
-      button(t`Smaller`, keys["-"]!, { "aria-keyshortcuts": "-" }),
-      button(t`Larger`, keys["+"]!, { "aria-keyshortcuts": "+" }),
+      button("−", keys["-"]!, { "aria-keyshortcuts": "-", "aria-label": t`Smaller` }),
+      button("+", keys["+"]!, { "aria-keyshortcuts": "+", "aria-label": t`Larger` }),
       button(t`Whole`, keys["0"]!, { "aria-keyshortcuts": "0" }),
       told,
       button(t`Close`, () => dialog.close()),
+      ...(hasNumbers ? [said] : []),
     ),
     view,
     element("p", { class: "zoom-keys" }, t`Keys: + larger, − smaller, 0 whole, arrows move, Escape closes.`),
@@ -83,7 +90,6 @@ export function showLarge(shown: Element, large: string, from: HTMLElement): voi
   view.focus();
 }
 
-/** Numbers are only seen there: their links would lead behind the dialog. */
 function copyOf(shown: Element, large: string): HTMLElement {
   const copy = shown.cloneNode(true) as HTMLElement;
   const image = copy instanceof HTMLImageElement ? copy : copy.querySelector("img");
@@ -92,7 +98,6 @@ function copyOf(shown: Element, large: string): HTMLElement {
     image.src = large;
     image.removeAttribute("loading");
   }
-  for (const link of copy.querySelectorAll("a[data-item]")) link.removeAttribute("href");
   copy.classList.add("zoom-sheet");
   return copy;
 }
