@@ -20,6 +20,7 @@ export function orderPage(view: ModuleView, book: Book): string {
     title: t`Order: ${module.title}`,
     programme: book.site.programme,
     assets: book.assets,
+    scripts: ["drawing"],
     description: t`What must come before what in “${module.title}”, and what is free.`,
     main: html`<div class="sheet order">
 ${taskHead(module, from, t`Order of steps`)}

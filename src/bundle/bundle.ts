@@ -17,6 +17,7 @@ export const entries = [
   "faults",
   "read",
   "figures",
+  "drawing",
   "zoom",
   "recorder",
   "record",

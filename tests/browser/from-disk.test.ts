@@ -11,7 +11,7 @@ const visitor = withBrowser(`${pathToFileURL(inject("siteDir")).href}/`);
 test("one reads from page to page", async () => {
   const { page, troubles } = await visitor.open("index.html");
   await page.getByRole("navigation", { name: "Main" }).getByRole("link", { name: "Modules" }).click();
-  await page.getByRole("main").getByRole("link").first().click();
+  await page.getByRole("main").getByRole("rowheader").getByRole("link").first().click();
   await page.getByRole("link", { name: "Practise the order" }).click();
   expect(await page.getByRole("heading", { level: 1 }).textContent()).toContain("Practise");
   expect(troubles).toEqual([]);

@@ -126,6 +126,7 @@ test("keys of the bench view turn its cards while it is shown, and do nothing in
   await page.keyboard.press("ArrowRight");
   expect(new URL(page.url()).hash).toBe("");
   await openPart(page, "At the bench");
+  await page.locator(".bench.is-turned").waitFor();
   await page.keyboard.press("ArrowRight");
   await expect.poll(() => page.locator(".bench .step:visible").count()).toBe(1);
 });
