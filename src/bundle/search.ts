@@ -15,8 +15,14 @@ export interface KeptSearch {
   last?: Kept;
 }
 
-interface Kept {
+interface Kept extends Scripts {
   readonly documents: string;
+  /** The documents without what they say, which is all that the index is made of. */
+  readonly named: string;
+  readonly index: SearchData;
+}
+
+interface Scripts {
   readonly name: string;
   readonly text: string;
   readonly shards: ReadonlyMap<string, string>;
@@ -32,7 +38,7 @@ export async function writeSearch(
   kept: KeptSearch = {},
 ): Promise<string> {
   const key = JSON.stringify(documents);
-  if (kept.last?.documents !== key) kept.last = { documents: key, ...scriptsOf(documents) };
+  if (kept.last?.documents !== key) kept.last = { documents: key, ...made(documents, kept.last) };
   const { name, text, shards } = kept.last;
   await mkdir(join(outDir, proseFolder), { recursive: true });
   await writeFile(join(outDir, name), text);
@@ -40,8 +46,14 @@ export async function writeSearch(
   return name;
 }
 
-function scriptsOf(documents: readonly SearchDocument[]): Omit<Kept, "documents"> {
-  const found = buildSearch(documents);
+/** A sentence more changes no name: the index stays, and only the shards are made anew. */
+function made(documents: readonly SearchDocument[], last: Kept | undefined): Omit<Kept, "documents"> {
+  const named = JSON.stringify(documents.map(({ says, ...rest }) => rest));
+  const index = last?.named === named ? last.index : buildSearch(documents);
+  return { named, index, ...scriptsOf(documents, index) };
+}
+
+function scriptsOf(documents: readonly SearchDocument[], found: SearchData): Scripts {
   const prose = buildProse(groupByPage(documents), found.pages);
   const data: SearchData = { ...found, prose: prose.data };
   const text = `self.${global}=JSON.parse(${asLiteral(JSON.stringify(data))});\n`;

@@ -42,7 +42,8 @@ export function filesOf(file: string, size: Size): PictureFiles {
   return { main, sizes: widths.map((width) => ({ file: sizedFile(file, width), ...atWidth(size, width) })) };
 }
 
-const sizedFile = (file: string, width: number): string => `${file}.${width}.webp`;
+/** The file of a picture in one width. */
+export const sizedFile = (file: string, width: number): string => `${file}.${width}.webp`;
 
 const atWidth = ({ width, height }: Size, wanted: number): Size => ({
   width: wanted,

@@ -2,11 +2,9 @@
  * A shop for a site that is being served while its content is written: pages need not wait for pictures. What was made before
  * is put at once; the rest is made beside, what a page asks for first.
  */
-import { mkdirSync, renameSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { renameSync, writeFileSync } from "node:fs";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import { handsHere } from "./pool.ts";
-import type { MadeBytes } from "./raster.ts";
 import { PictureShop, type Pictures, type PutPictures, plannedFiles, writeMade } from "./shop.ts";
 
 interface Job {
@@ -92,7 +90,7 @@ export class LaterShop extends PictureShop {
       }
       if ("fault" in made) this.#told(made.fault);
       else {
-        place(this.#siteDir, made);
+        writeMade(this.#siteDir, made, writeWhole);
         this.#standing.set(job.file, job.stamp);
       }
       this.#finish(job);
@@ -109,12 +107,8 @@ function resolvable(): { readonly promise: Promise<void>; readonly resolve: () =
   return { promise, resolve };
 }
 
-/** Each file is whole from the moment it is there. */
-function place(siteDir: string, made: readonly MadeBytes[]): void {
-  for (const { file, bytes } of made) {
-    const to = join(siteDir, file);
-    mkdirSync(dirname(to), { recursive: true });
-    writeFileSync(`${to}.writing`, bytes);
-    renameSync(`${to}.writing`, to);
-  }
+/** The file is whole from the moment it is there. */
+function writeWhole(to: string, bytes: Uint8Array): void {
+  writeFileSync(`${to}.writing`, bytes);
+  renameSync(`${to}.writing`, to);
 }

@@ -73,7 +73,7 @@ export async function makeEmbedded(kind: string, bytes: Uint8Array): Promise<Uin
 }
 
 /** Upright and in sRGB, whatever profile it came with; sharp hands on no EXIF, XMP, IPTC or text unless it is asked to. */
-const opened = (bytes: Uint8Array): Sharp =>
+export const opened = (bytes: Uint8Array): Sharp =>
   sharp(bytes, { failOn: "error", limitInputPixels: pixelLimit }).autoOrient().toColourspace("srgb");
 
 const makeGif = (bytes: Uint8Array): Promise<Uint8Array> =>
@@ -105,7 +105,10 @@ async function understood<Result>(work: () => Promise<Result>): Promise<Result> 
   try {
     return await work();
   } catch (cause) {
-    const said = (cause instanceof Error ? cause.message : String(cause)).trim().replace(/:?\s*\n\s*/g, "; ");
-    throw new PictureFault("picture-broken", `the picture can't be read: ${said}`);
+    throw new PictureFault("picture-broken", `the picture can't be read: ${inOneLine(cause)}`);
   }
 }
+
+/** What the library says, which may be of several lines. */
+export const inOneLine = (cause: unknown): string =>
+  (cause instanceof Error ? cause.message : String(cause)).trim().replace(/:?\s*\n\s*/g, "; ");

@@ -59,20 +59,21 @@ export class PictureShop {
    * kind of shop may leave there what has not changed.
    */
   async put(pictures: Pictures, outDir: string, _isStanding: boolean): Promise<PutPictures> {
-    const faults = await pooled([...pictures.keys()], handsHere(), async (file) => {
-      const made = await this.#made(file, pictures.get(file)!);
-      if (!("fault" in made)) writeMade(outDir, made);
-      return "fault" in made ? [made.fault] : [];
-    });
+    const diagnostics = await this.faults(pictures, (made) => writeMade(outDir, made));
     if (this.#cacheDir !== undefined) forgetOld(this.#cacheDir);
-    return { diagnostics: faults.flat(), staying: [] };
+    return { diagnostics, staying: [] };
   }
 
-  /** What can't be read to its end. Writes nothing but what is kept. */
-  async faults(pictures: Pictures): Promise<readonly Diagnostic[]> {
+  /** What can't be read to its end; what can is handed to `take`. Writes nothing but what is kept. */
+  async faults(
+    pictures: Pictures,
+    take: (made: readonly MadeBytes[]) => void = () => undefined,
+  ): Promise<readonly Diagnostic[]> {
     const faults = await pooled([...pictures.keys()], handsHere(), async (file) => {
       const made = await this.#made(file, pictures.get(file)!);
-      return "fault" in made ? [made.fault] : [];
+      if ("fault" in made) return [made.fault];
+      take(made);
+      return [];
     });
     return faults.flat();
   }
@@ -122,10 +123,15 @@ export class PictureShop {
   }
 }
 
-export function writeMade(outDir: string, made: readonly MadeBytes[]): void {
+export function writeMade(
+  outDir: string,
+  made: readonly MadeBytes[],
+  write: (to: string, bytes: Uint8Array) => void = writeFileSync,
+): void {
   for (const { file, bytes } of made) {
-    mkdirSync(dirname(join(outDir, file)), { recursive: true });
-    writeFileSync(join(outDir, file), bytes);
+    const to = join(outDir, file);
+    mkdirSync(dirname(to), { recursive: true });
+    write(to, bytes);
   }
 }
 

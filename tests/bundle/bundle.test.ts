@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { find } from "../../src/browser/search/find.ts";
 import { loadIndex } from "../../src/browser/search/load-index.ts";
 import { type BundleOptions, bundleAssets, entries } from "../../src/bundle/bundle.ts";
-import { writeSearch } from "../../src/bundle/search.ts";
+import { type KeptSearch, writeSearch } from "../../src/bundle/search.ts";
 import type { SearchGlobal } from "../../src/model/search-data.ts";
 import type { Assets, SearchDocument } from "../../src/model/site.ts";
 import { projectDir } from "../support/project.ts";
@@ -80,6 +80,18 @@ test("the same sources give the same names, another content another name", async
   expect(await bundleAssets(options())).toEqual(assets);
   expect(await writeSearch(documents, outDir)).toBe(index);
   expect(await writeSearch(documents.slice(1), outDir)).not.toBe(index);
+});
+
+test("where only prose has changed, what was kept makes the same as all made anew", async () => {
+  const kept: KeptSearch = {};
+  await writeSearch(documents, outDir, kept);
+  const more = documents.map((each) => ({ ...each, says: [...(each.says ?? []), "One more sentence."] }));
+  const [anew, again] = [{}, kept].map(async (one: KeptSearch) => {
+    const name = await writeSearch(more, outDir, one);
+    return { name, last: one.last };
+  });
+  expect(await again).toEqual(await anew);
+  expect((await again)!.name).not.toBe(index);
 });
 
 test("the index script hands over the data as it was, whatever stands in it", async () => {
