@@ -6,10 +6,10 @@ import { capital, sentence } from "../words.ts";
 import { line, lines } from "./lines.ts";
 
 /** What a tool fits, what it is for, how it is looked after. */
-export function toolFacts({ drive, uses, care }: Tool): Html | undefined {
+export function toolFacts({ drives, uses, care }: Tool): Html | undefined {
   return lines(
     [
-      line(t`Fits`, drive === undefined ? undefined : t`${capital(valueWords(drive))} drives`),
+      { name: t`Fits`, values: drives.map((drive) => t`${capital(valueWords(drive))} drives`) },
       { name: t`For`, values: uses.map((use) => sentence(capital(use))) },
       line(t`Care`, care === undefined ? undefined : sentence(capital(care))),
     ],

@@ -12,8 +12,8 @@ interface SheetBase {
 
 export interface Tool extends SheetBase {
   readonly kind: "tool";
-  /** The drive that it fits, where it is a driver. */
-  readonly drive: string | undefined;
+  /** The drives that it fits, where it is a driver: a set of bits fits several. */
+  readonly drives: readonly string[];
   readonly uses: readonly string[];
   readonly care: string | undefined;
 }

@@ -252,6 +252,7 @@ export const examples: readonly Example[] = [
   inModule("wrong-thread", "thread: 4 BA", "thread: 4 BX", "4 BX"),
   inModule("odd-drive", "drive: slotted", "drive: slottd", "slottd", 'the nearest is "slotted"'),
   example("odd-drive", tool, "drive: slotted", "drive: sloted", "sloted", 'the nearest is "slotted"'),
+  example("odd-drive", tool, "drive: slotted", "drive: [slotted, hexgon]", "hexgon", '"hexagon"'),
   inModule("torque-source", "keep: tray A}", "keep: tray A, torque: 0.9 N·m}", "0.9 N·m"),
   torqued("torque-words", "thread: 4 BA", "0.9 N·m", "", "0.9 N·m", "what class"),
   torqued(
@@ -295,6 +296,13 @@ export const examples: readonly Example[] = [
   screws("unknown-class", "torque: snug, class: 8.7", "8.7", "the nearest known is 8.8"),
   screws("unknown-material", "into: {material: bras}", "bras}", "the nearest known is brass"),
   inModule("no-driver", "drive: slotted", "drive: hexagon", "hexagon", "none of the tools"),
+  {
+    code: "no-driver",
+    files: changed(tool, "drive: slotted", "drive: [square, hexagon]"),
+    file: module,
+    at: "slotted",
+    says: "none of the tools",
+  },
   // 50 mL · 0.78 · 1000 / 128 · 24.06 L = 7.3 L of vapour; in 30 m³ 244 ppm, 2.4 times 100 ppm and 3.1 % of 0.8 %.
   unguarded(
     "amount: 50 mL, ",

@@ -13,7 +13,13 @@ const base = (source: Source, data: { title: string; summary: string }) => ({
 });
 
 export function makeTool(source: Source, data: z.output<typeof schema.tool>): Tool {
-  return { ...base(source, data), kind: "tool", drive: data.drive, uses: data.use ?? [], care: data.care };
+  return {
+    ...base(source, data),
+    kind: "tool",
+    drives: data.drive ?? [],
+    uses: data.use ?? [],
+    care: data.care,
+  };
 }
 
 export function makeSubstance(source: Source, data: z.output<typeof schema.substance>): Substance {

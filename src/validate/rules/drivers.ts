@@ -11,7 +11,7 @@ export const drivers = moduleRule("drivers", (module, content, reporter) => {
   const tools = module.tools.map((id) => content.tools.get(id));
   // A tool that is misnamed or could not be understood may be the one.
   if (tools.includes(undefined)) return;
-  const declared = tools.map((tool) => tool?.drive).filter((drive) => drive !== undefined);
+  const declared = tools.flatMap((tool) => tool?.drives ?? []);
   const fits = new Set(declared.map(kindOf));
   for (const { id, drive } of module.procedure.fasteners.values()) {
     if (drive === undefined || byHand.test(drive) || fits.has(kindOf(drive)) || !isTurned(id, module))

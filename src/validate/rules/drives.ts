@@ -23,7 +23,8 @@ export const driveNames: Rule = {
   name: "drives",
   check(content, reporter) {
     for (const tool of content.tools.values())
-      checkDrive(tool.drive, () => inFile(content, tool, ["drive"]), reporter);
+      for (const [index, drive] of tool.drives.entries())
+        checkDrive(drive, () => inFile(content, tool, ["drive", index]), reporter);
     for (const module of content.modules.values()) {
       for (const { id, drive } of module.procedure.fasteners.values())
         checkDrive(drive, () => inFile(content, module, ["fasteners", id, "drive"]), reporter);

@@ -217,7 +217,11 @@ export const examples: Readonly<Record<keyof typeof schemas, readonly Readonly<R
     ],
     tool: [
       {
-        ...{ title: "Brass brush", summary: "Takes dirt off and leaves the metal.", drive: "slotted" },
+        ...{
+          title: "Brass brush",
+          summary: "Takes dirt off and leaves the metal.",
+          drive: ["slotted", "hexagon"],
+        },
         ...{ use: ["cleaning threads"], care: "Knock the dirt out after work." },
       },
     ],

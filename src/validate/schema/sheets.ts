@@ -7,14 +7,14 @@ export const tool = fields(
   {
     title: text,
     summary: text,
-    drive: text.optional(),
+    drive: texts.optional(),
     use: texts.optional(),
     care: text.optional(),
   },
   {
     title: "The tool's name, as the heading of its sheet.",
     summary: "What it is, in one sentence.",
-    drive: "The drive that it fits, where it is a driver: slotted, hexagon socket.",
+    drive: "The drive that it fits, where it is a driver, or a list of them: slotted, hexagon socket.",
     use: "What it is used for: a text or a list.",
     care: "What keeps it in order.",
   },
