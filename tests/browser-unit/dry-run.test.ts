@@ -114,7 +114,7 @@ describe("what is said", () => {
 
   test("what stands in the way of a step now", () => {
     expect(said("belt-off")).toEqual(["The lid is still on: it covers the belt."]);
-    expect(said("lid-off")).toEqual(["The mainspring is wound, and must be down."]);
+    expect(said("lid-off")).toEqual(["The mainspring must be down, not wound."]);
     expect(said("lid-off", ["let-down"])).toEqual([]);
   });
 
@@ -142,7 +142,7 @@ describe("what is said", () => {
     ],
     [
       { ...at, kind: "wrong-state", state: "power", value: "wound", needed: "down", part: "lid" },
-      "The mainspring is wound, and must be down before the lid is moved.",
+      "The mainspring must be down before the lid is moved, not wound.",
     ],
   ];
   test.each(rows)("%o", (fault, words) => {

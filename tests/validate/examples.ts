@@ -710,7 +710,7 @@ export const examples: readonly Example[] = [
     'Bring it to "on"',
   ),
   inModule("unsafe-stop", "wait: 1 h", "stop: true", "stop: true", 'nothing has dried "wheel" since "clean"'),
-  stopped("ends: on}", "ends: on, never-left: [off]}", 'the brake is "off"'),
+  stopped("ends: on}", "ends: on, never-left: [off]}", 'the brake must never be left "off"'),
   stopped("keep: tray A}", "keep: tray A, never-left: [slack, out]}", "4 are out"),
   stopped("covers: [wheel]}", "covers: [wheel], never-left: off}", '"lid" (lid) is off'),
   inModule("unsafe-stop", "ends: on}", "ends: on, never-left: on}", "never-left: on}", "at the end"),

@@ -28,7 +28,7 @@ const rows: { readonly [Kind in StepFaultKind]: (fault: Of<Kind>, relations: Rel
       : t`of ${relations.the(set)} only ${there} ${there === 1 ? t`is` : t`are`} ${state}`;
   },
   "wrong-state": ({ state, value, needed, part }, { machine, the }) =>
-    t`the ${machine.states.get(state)?.name ?? state} is ${value}, and must be ${needed}${part === "" ? "" : t` before ${the(part)} is moved`}`,
+    t`the ${machine.states.get(state)?.name ?? state} must be ${needed}${part === "" ? "" : t` before ${the(part)} is moved`}, not ${value}`,
 };
 
 /** What fasteners must be for an act. */

@@ -39,7 +39,7 @@ export function endWords(fault: EndFault, module: Module, name: (id: string) => 
         code: "ends-state",
         declared: ["state", fault.state],
         last: lastMaking(module, fault.state),
-        found: `the ${fault.state} is "${fault.value}" at the end; expected "${fault.needed}"`,
+        found: `the ${fault.state} must be "${fault.needed}" at the end, not "${fault.value}"`,
         mend: `Bring it to "${fault.needed}" with makes:, or mend ends: of the state.`,
       };
   }

@@ -92,7 +92,7 @@ function unsafeWords(unsafe: NotWet, { procedure: { parts, fasteners, states } }
   const name = (id: string): string => `"${id}" (${parts.get(id)?.name ?? fasteners.get(id)?.name ?? id})`;
   switch (unsafe.kind) {
     case "state":
-      return `the ${states.get(unsafe.state)?.name ?? unsafe.state} is "${unsafe.value}", and must never be left so`;
+      return `the ${states.get(unsafe.state)?.name ?? unsafe.state} must never be left "${unsafe.value}"`;
     case "open":
       return `${name(unsafe.part)} is off, and must never be left off`;
     case "loose":

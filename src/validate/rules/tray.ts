@@ -80,7 +80,7 @@ const table: { readonly [Kind in StepFault["kind"]]: FaultWords<Of<Kind>> } = {
     code: () => "wrong-state",
     path: () => ["while"],
     say: (f, name) =>
-      `the ${f.state} is "${f.value}" here, and must be "${f.needed}"${f.part === "" ? "" : ` to move ${name(f.part)}`}`,
+      `the ${f.state} must be "${f.needed}" here, not "${f.value}"${f.part === "" ? "" : ` to move ${name(f.part)}`}`,
   },
 };
 

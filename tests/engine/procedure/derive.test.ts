@@ -167,6 +167,18 @@ describe("the rules, one by one (design of the precedence graph, a to g; reasons
       { while: new Map([["brake", "off"]]) },
       "the brake must be off",
     ],
+    [
+      "g: a state brought to one value, then to another",
+      { makes: new Map([["brake", "off"]]) },
+      { makes: new Map([["brake", "on"]]) },
+      "the brake must first be off, then on",
+    ],
+    [
+      "g: a state that is needed before it changes",
+      { while: new Map([["brake", "on"]]) },
+      { makes: new Map([["brake", "off"]]) },
+      "the brake must still be on",
+    ],
   ])("%s", (_, first, then, because) => {
     expect(reasonOf(first, then)).toContain(because);
   });
@@ -177,6 +189,16 @@ describe("the rules, one by one (design of the precedence graph, a to g; reasons
     ["work on an assembly and taking out what holds it", work("case"), remove("bolts")],
     ["work on a part and on a fastener that holds it", work("case"), work("bolts")],
     ["work in an assembly and work on it", work("wheel"), work("case")],
+    [
+      "two steps that leave a state alike",
+      { makes: new Map([["brake", "off"]]) },
+      { makes: new Map([["brake", "off"]]) },
+    ],
+    [
+      "one that needs a state, and one that leaves it so",
+      { while: new Map([["brake", "on"]]) },
+      { makes: new Map([["brake", "on"]]) },
+    ],
   ])("free: %s", (_, first, then) => {
     expect(reasonOf(first, then)).toBeUndefined();
   });
