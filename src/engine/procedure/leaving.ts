@@ -1,6 +1,6 @@
 /** Whether work may be left as it stands: nothing wet, under tension or loose that must not be left so. */
 import type { Machine, Step } from "./procedure.ts";
-import { relationsOf } from "./relations.ts";
+import { type Relations, relationsOf } from "./relations.ts";
 import type { Tray } from "./tray.ts";
 
 /** How a fastener set may be loose: some of it slack, some of it out. */
@@ -28,7 +28,8 @@ export type Unsafe =
 /**
  * What is unsafe to be left after each step. `trays` are those of the steps. Wet is a part or set that a step wetted as long
  * as no step dries it and none waits: any wait dries whatever is wet, that of the step itself too, for it goes on while
- * nobody is there. A place is open where a part must not be left off and no part that takes its place is on.
+ * nobody is there. A place is open where a part must not be left off and no part that takes its place is on. A slack screw
+ * counts as long as something hangs by it: a part that it holds is in its place, on the machine or in an assembly on the bench.
  * O(steps · (parts + sets + states)).
  */
 export function unsafeAfter<S extends Step>(
@@ -38,11 +39,12 @@ export function unsafeAfter<S extends Step>(
   neverLeft: NeverLeft,
   dampness: (step: S) => Dampness,
 ): Unsafe[][] {
-  const families = familiesOf(machine, neverLeft);
+  const relations = relationsOf(machine);
+  const families = familiesOf(relations, neverLeft);
   const wet = new Map<string, string>();
   return steps.map((step, index) => {
     soak(step, dampness(step), wet);
-    const inTray = unsafeIn(trays[index]!, neverLeft, families);
+    const inTray = unsafeIn(trays[index]!, neverLeft, families, relations);
     return [...inTray, ...[...wet].map(([target, since]): Unsafe => ({ kind: "wet", target, since }))];
   });
 }
@@ -57,9 +59,7 @@ function soak(step: Step, dampness: Dampness, wet: Map<string, string>): void {
 }
 
 /** For each part that must not be left off, all that may stand in its place. */
-function familiesOf(machine: Machine, { parts }: NeverLeft): Map<string, string[]> {
-  if (parts.size === 0) return new Map();
-  const { isReplacement } = relationsOf(machine);
+function familiesOf({ machine, isReplacement }: Relations, { parts }: NeverLeft): Map<string, string[]> {
   const others = (part: string) => [...machine.parts.keys()].filter((other) => isReplacement(part, other));
   return new Map([...parts].map((part) => [part, [part, ...others(part)]]));
 }
@@ -68,7 +68,10 @@ function unsafeIn(
   tray: Tray,
   neverLeft: NeverLeft,
   families: ReadonlyMap<string, readonly string[]>,
+  { heldBy }: Relations,
 ): Unsafe[] {
+  const hangs = (set: string): boolean =>
+    heldBy(set).length === 0 || heldBy(set).some((part) => !tray.parts.has(part));
   return [
     ...[...neverLeft.states].flatMap(([state, values]): Unsafe[] => {
       const value = tray.states.get(state) ?? "";
@@ -80,7 +83,7 @@ function unsafeIn(
     ...[...neverLeft.fasteners].flatMap(([set, ways]) =>
       ways.flatMap((how): Unsafe[] => {
         const count = tray.sets.get(set)?.[how] ?? 0;
-        return count > 0 ? [{ kind: "loose", set, how, count }] : [];
+        return count > 0 && (how === "out" || hangs(set)) ? [{ kind: "loose", set, how, count }] : [];
       }),
     ),
   ];

@@ -89,7 +89,8 @@ const fastener = fields(
     keep: "Where they are kept once they are out: tray A.",
     matched: "Whether each one goes back into its own hole.",
     stays: "Why no step undoes them: they hold what is never taken apart here.",
-    "never-left": "slack, out or both, where work must never be left while they are so.",
+    "never-left":
+      "slack, out or both, where work must never be left while they are so. Slack counts while what they hold is in its place.",
     torque: "How tight: words such as snug, or a figure that has its source.",
     "torque-source": "Where a figure of torque comes from.",
     class: "Property class or material of the screw, where it is known: 8.8, A2-70, CU2.",

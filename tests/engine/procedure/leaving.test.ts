@@ -50,6 +50,29 @@ describe("under tension, open or loose", () => {
     expect(unsafe(steps, { parts: new Set(["lid"]) })).toEqual([[], ["open lid"], []]);
   });
 
+  test("a slack screw where something hangs by it, and not in a part that lies in the tray (common practice)", () => {
+    const collar = part("collar", { in: "shaft", heldBy: new Map([["grub", { out: 0, slack: 1 }]]) });
+    const steps = [
+      emptyStep("ease", { acts: [act("slacken", "grub")] }),
+      emptyStep("shaft-out", { acts: [act("remove", "shaft")] }),
+      emptyStep("collar-off", { acts: [act("remove", "collar")] }),
+      emptyStep("undo", { acts: [act("remove", "grub")] }),
+      emptyStep("screw-in", { acts: [act("refit", "grub")] }),
+      emptyStep("collar-on", { acts: [act("refit", "collar")] }),
+    ];
+    const procedure = procedureOf([part("shaft"), collar], [fastenerSet("grub", 1)], steps);
+    const found = (how: "slack" | "out") =>
+      unsafeAfter(
+        procedure,
+        steps,
+        walk(procedure).trays,
+        { ...nothing, fasteners: new Map([["grub", [how]]]) },
+        () => undefined,
+      ).map((list) => list.length);
+    expect(found("slack")).toEqual([1, 1, 0, 0, 0, 1]);
+    expect(found("out")).toEqual([0, 0, 0, 1, 0, 0]);
+  });
+
   test("a set of which some is slack, or some is out, as it says", () => {
     const steps = [
       emptyStep("ease", { acts: [act("slacken", "screws", 3)] }),
