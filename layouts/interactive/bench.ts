@@ -1,6 +1,7 @@
 /** The bench view: what to know before work, then the steps, which the script shows one at a time. */
 import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
+import { type ModuleStep, usesIn } from "../../src/model/module.ts";
 import type { BenchData, BenchWait } from "../../src/model/page-data.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
@@ -43,14 +44,18 @@ ${after(view)}</div>`,
 
 /** What was cleaned dries in the wait after it. */
 function waits({ steps }: ModuleView, book: Book): BenchWait[] {
-  const wets = (id: string): boolean => book.substances.get(id)?.sheet.uses.includes("cleaning") ?? false;
+  const wets = (step: ModuleStep): boolean =>
+    step.substances.some((id) => {
+      const sheet = book.substances.get(id)?.sheet;
+      return sheet !== undefined && usesIn(step, sheet).includes("cleaning");
+    });
   return steps
     .filter(({ step }) => step.wait > 0)
-    .map(({ step: { id, wait, dries, substances: used } }) => ({
-      step: id,
-      minutes: wait,
-      words: duration(wait),
-      dries: dries || used.some(wets),
+    .map(({ step }) => ({
+      step: step.id,
+      minutes: step.wait,
+      words: duration(step.wait),
+      dries: step.dries || wets(step),
     }));
 }
 

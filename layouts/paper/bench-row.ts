@@ -9,6 +9,7 @@ import { box } from "../components/box.ts";
 import { type Line, line, lines } from "../components/lines.ts";
 import { worn } from "../components/protection.ts";
 import { hazardsNamed, warningWords } from "../components/safety-message.ts";
+import { purposeWords } from "../components/step-supplies.ts";
 import { type Html, html, join } from "../html.ts";
 import { traysOf } from "../tray/account.ts";
 import { capital, duration, sentence } from "../words.ts";
@@ -62,7 +63,9 @@ function marks({ step: { time, critical, hotWork } }: StepView): Html | undefine
 function guards({ step }: StepView, { book }: RowSource): Line[] {
   const { conditions } = book.site.programme;
   const unknown = step.conditions.map((id) => conditions.get(id)?.name ?? id);
-  const substances = step.substances.map((id) => book.substances.get(id)?.sheet.title ?? id);
+  const substances = step.substances.map(
+    (id) => `${book.substances.get(id)?.sheet.title ?? id}${purposeWords(step, id)}`,
+  );
   return [
     line(t`Not while unknown`, unknown.join("; "), "never-wear"),
     ...worn(step),

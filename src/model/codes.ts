@@ -250,11 +250,11 @@ export const codes = {
   // Oil and vapour
   "oil-washed-off": warning(
     "a part is lubricated and then cleaned, and not lubricated again",
-    "Put the cleaning first, or lubricate once more after it.",
+    "Put the cleaning first, or lubricate once more after it; where the oil is to clean or loosen, say so under substances: {use: …, for: cleaning}.",
   ),
   "oil-on-wet": warning(
     "a part is lubricated while it is still wet from cleaning",
-    "Let it dry first: say so with dries: or wait: of the cleaning, or in a step of its own.",
+    "Let it dry first: say so with dries: or wait: of the cleaning, or in a step of its own; where the oil is to clean or loosen, say so under substances: {use: …, for: penetrating}.",
   ),
   "kept-dry": error(
     "oil comes on a part that is to be kept dry",

@@ -2,6 +2,7 @@ import type { SignOffRules } from "../engine/competency/rules.ts";
 import type { NeverLeft } from "../engine/procedure/leaving.ts";
 import type { FastenerSet, Part, Procedure, Step } from "../engine/procedure/procedure.ts";
 import type { ChosenPractice } from "./practice.ts";
+import type { Substance, SubstanceUse } from "./sheet.ts";
 import type { Section } from "./source.ts";
 
 export interface SubstanceUsed {
@@ -101,6 +102,8 @@ export interface TappedHole {
 export interface ModuleStep extends Step, Protection {
   readonly tools: readonly string[];
   readonly substances: readonly string[];
+  /** What it takes a substance for, by id, where it says so. */
+  readonly purposes: ReadonlyMap<string, SubstanceUse>;
   readonly hazards: readonly string[];
   readonly conditions: readonly string[];
   /** What it works on is dry once it is done, whatever it was cleaned with. */
@@ -119,6 +122,12 @@ export interface ModuleStep extends Step, Protection {
   /** What is still to be written here. */
   readonly draft: readonly string[];
   readonly section: Section;
+}
+
+/** What a step takes a substance for: what the step says, or all that the sheet says. */
+export function usesIn({ purposes }: ModuleStep, { id, uses }: Substance): readonly SubstanceUse[] {
+  const purpose = purposes.get(id);
+  return purpose === undefined ? uses : [purpose];
 }
 
 export interface ModuleProcedure extends Procedure {

@@ -122,15 +122,25 @@ const nineSteps = changed(
   ["sweep", "dust"].map((id) => `## ${id}\n\n\`\`\`yaml step\nid: ${id}\n\`\`\`\n\n`).join(""),
 );
 
-/** The sound programme with oil, one thing changed, and where `oiled` says the wheel oiled there. */
-function withOil(code: Code, from: string, to: string, at: string, says: string, oiled?: string): Example {
+/** The sound programme with oil, one thing changed, and where `oiled` says the wheel oiled there, with `taken`. */
+function withOil(
+  code: Code,
+  from: string,
+  to: string,
+  at: string,
+  says: string,
+  oiled?: string,
+  taken = "oil",
+): Example {
   const oil = withFile(
     "substances/oil.md",
     "---\ntitle: Oil\nsummary: Oils.\nuse: [lubricating]\nflammable: false\nsignal: none\ndata-sheet: By the door.\n---\n",
   );
   const known = changed(module, "[{use: spirit,", "[{use: oil}, {use: spirit,", oil);
   const done =
-    oiled === undefined ? known : changed(module, oiled, `${oiled}work: [wheel]\nsubstances: [oil]\n`, known);
+    oiled === undefined
+      ? known
+      : changed(module, oiled, `${oiled}work: [wheel]\nsubstances: [${taken}]\n`, known);
   return { code, files: changed(module, from, to, done), file: module, at, says };
 }
 
@@ -738,6 +748,23 @@ export const examples: readonly Example[] = [
     "[oil]",
     "kept dry",
     "refit: [wheel]\n",
+  ),
+  // Oil for cleaning is oil on a brake all the same.
+  withOil(
+    "kept-dry",
+    "{name: wheel,",
+    "{name: wheel, keep-dry: true,",
+    "[{use: oil",
+    "kept dry",
+    "refit: [wheel]\n",
+    "{use: oil, for: cleaning}",
+  ),
+  inModule(
+    "wrong-type",
+    "substances: [spirit]",
+    "substances: [{use: spirit, for: wiping}]",
+    "wiping",
+    "one of cleaning",
   ),
   inModule(
     "fire-unnamed",

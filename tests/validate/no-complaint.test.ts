@@ -2,15 +2,31 @@
 import { expect, test } from "vitest";
 import { read } from "../../src/read/read.ts";
 import { validate } from "../../src/validate/validate.ts";
-import { changed, type Files, writeFolder } from "../support/content-folder.ts";
+import { changed, type Files, withFile, writeFolder } from "../support/content-folder.ts";
 
 const module = "modules/box/module.md";
+
+const oil = withFile(
+  "substances/oil.md",
+  "---\ntitle: Oil\nsummary: Oils.\nuse: [lubricating]\nflammable: false\nsignal: none\ndata-sheet: By the door.\n---\n",
+);
+
+/** The wheel, which is cleaned with spirit in the step after it comes out, with oil on it before. */
+const oiledFirst = (taken: string): Files =>
+  changed(
+    module,
+    "[{use: spirit,",
+    "[{use: oil}, {use: spirit,",
+    changed(module, "remove: wheel\n", `remove: wheel\nwork: [wheel]\nsubstances: [${taken}]\n`, oil),
+  );
 
 const cases: readonly (readonly [string, Files])[] = [
   [
     "a set of bits fits several drives",
     changed("tools/driver.md", "drive: slotted", "drive: [hexagon socket, slotted]"),
   ],
+  ["oil loosens what is then washed off", oiledFirst("{use: oil, for: penetrating}")],
+  ["oil cleans before spirit does", oiledFirst("{use: oil, for: cleaning}")],
 ];
 
 test.each(cases)("%s", (_, files) => {

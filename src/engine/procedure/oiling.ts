@@ -17,7 +17,7 @@ export type OilFault =
 
 /**
  * What is wrong with the oiling of each part or set that steps work on, in the written order; targets in the order in which they are first
- * worked on. Within one step cleaning comes before lubricating. Any wait dries whatever is wet. Oil that only penetrates may
+ * worked on. Within one step cleaning comes before lubricating. Any wait dries whatever is wet. Oil that does not lubricate may
  * come at any time but on what is kept dry. O(acts).
  */
 export function oilFaults<S extends Step>(
@@ -43,7 +43,7 @@ interface Event extends Treatment {
 }
 
 const untouched: Treatment = {
-  ...{ cleans: false, lubricates: false, penetrates: false },
+  ...{ cleans: false, lubricates: false, oily: false },
   ...{ flammable: false, dries: false, hotWork: false },
 };
 
@@ -78,9 +78,9 @@ function onWet(target: string, events: readonly Event[]): OilFault[] {
 function keptDry(target: string, events: readonly Event[]): OilFault[] {
   let oiled: string | undefined;
   let isCleaned = false;
-  for (const { step, cleans, lubricates, penetrates, dries, waits } of events) {
+  for (const { step, cleans, oily, dries, waits } of events) {
     if (cleans) isCleaned = true;
-    if (lubricates || penetrates) {
+    if (oily) {
       oiled = step;
       isCleaned = false;
     }

@@ -2,7 +2,8 @@
 export interface Treatment {
   readonly cleans: boolean;
   readonly lubricates: boolean;
-  readonly penetrates: boolean;
+  /** Oil comes on it, whatever for. */
+  readonly oily: boolean;
   /** Something that it takes can burn. */
   readonly flammable: boolean;
   /** What it works on is dry once it is done. */

@@ -19,7 +19,8 @@ export function makeStep(source: Source, section: Section, data: StepData): Modu
     maySwap: data["may-swap"] ?? new Map(),
     ...{ critical: data.critical, time: data.time ?? 0, wait: data.wait ?? 0 },
     ...{ stop: data.stop, dries: data.dries, hotWork: data["hot-work"] },
-    ...{ tools: data.tools ?? [], substances: data.substances ?? [], hazards: data.hazards ?? [] },
+    ...{ tools: data.tools ?? [], hazards: data.hazards ?? [] },
+    ...makeSubstances(data.substances ?? []),
     conditions: data.conditions ?? [],
     ...{ check: data.check, phase: data.phase, feel: data.feel },
     figure: data.figure === undefined ? undefined : makeFigure(source, data.figure),
@@ -30,6 +31,15 @@ export function makeStep(source: Source, section: Section, data: StepData): Modu
     draft: data.draft ?? [],
     ...makeProtection(data),
     section,
+  };
+}
+
+function makeSubstances(
+  taken: NonNullable<StepData["substances"]>,
+): Pick<ModuleStep, "substances" | "purposes"> {
+  return {
+    substances: taken.map((one) => (typeof one === "string" ? one : one.use)),
+    purposes: new Map(taken.flatMap((one) => (typeof one === "string" ? [] : [[one.use, one.for]]))),
   };
 }
 

@@ -195,7 +195,7 @@ export const examples: Readonly<Record<keyof typeof schemas, readonly Readonly<R
           dries: true,
           "hot-work": false,
           tools: ["brass-brush"],
-          substances: ["white-spirit"],
+          substances: ["white-spirit", { use: "light-machine-oil", for: "cleaning" }],
         },
         ...{ hazards: ["sharp-edges"], conditions: ["lead-paint"], check: "the governor can be seen" },
         ...{ phase: "strip", record: ["which way round the guard was"], "record-for": "guard-on" },

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { substanceUses } from "../../model/sheet.ts";
 import { byId, fields, id, ids, minutes, text, texts, wholeNumber } from "./fields.ts";
 import { figure } from "./figure.ts";
 
@@ -39,6 +40,22 @@ export const protectionWords = {
   waste: "Where rags and dirty solvent go.",
 };
 
+const taken = z.union(
+  [
+    id,
+    fields(
+      { use: id, for: z.enum(substanceUses) },
+      {
+        use: "Id of the substance.",
+        for: "What it is taken for in this step, where that is not all that its sheet names: an oil for cleaning.",
+      },
+    ),
+  ],
+  {
+    error: `the id of a substance, or {use: id, for: purpose}, the purpose one of ${substanceUses.join(", ")}`,
+  },
+);
+
 export const step = fields(
   {
     id,
@@ -59,7 +76,7 @@ export const step = fields(
     dries: z.boolean().default(false),
     "hot-work": z.boolean().default(false),
     tools: ids.optional(),
-    substances: ids.optional(),
+    substances: z.array(taken).optional(),
     hazards: ids.optional(),
     conditions: ids.optional(),
     check: text.optional(),
@@ -92,7 +109,8 @@ export const step = fields(
     dries: "Whether what it works on is dry once it is done.",
     "hot-work": "Whether there is heat, flame or sparks: soldering, grinding, a hot-air gun.",
     tools: "Ids of the tools that it takes.",
-    substances: "Ids of the substances that it takes.",
+    substances:
+      "Ids of the substances that it takes; {use: id, for: cleaning} where one is taken for another purpose than its sheet names.",
     hazards: "Ids of the hazards that stand before it.",
     conditions: "Ids of the programme's conditions that must be known before it.",
     check: "What to see before going on.",

@@ -5,7 +5,7 @@ import type { Treatment } from "../../../src/engine/procedure/treatment.ts";
 import { act, emptyStep } from "./random-procedure.ts";
 
 const nothing: Treatment = {
-  ...{ cleans: false, lubricates: false, penetrates: false },
+  ...{ cleans: false, lubricates: false, oily: false },
   ...{ flammable: false, dries: false, hotWork: false },
 };
 
@@ -21,7 +21,7 @@ function faults(does: readonly Does[], keepDry: readonly string[] = []) {
 }
 
 const cleans = { cleans: true };
-const oils = { lubricates: true };
+const oils = { lubricates: true, oily: true };
 const dries = { dries: true };
 
 describe("washed off", () => {
@@ -30,8 +30,9 @@ describe("washed off", () => {
     ["oil before the last cleaning", [oils, cleans], ["washed-off shaft 0 1"]],
     ["oil again after it", [oils, { ...cleans, ...dries }, oils], []],
     ["cleaning of another part", [oils, { ...cleans, on: "wheel" }], []],
-    ["penetrating oil comes first, and is washed off", [{ penetrates: true }, cleans], []],
+    ["penetrating oil comes first, and is washed off", [{ oily: true }, cleans], []],
     ["cleaned and oiled in one step", [{ ...cleans, ...oils }], []],
+    ["oil that cleans, washed off", [{ ...cleans, oily: true, ...dries }, { ...cleans, ...dries }, oils], []],
   ] satisfies [string, Does[], string[]][])("%s", (_, does, expected) => {
     expect(faults(does)).toEqual(expected);
   });
@@ -54,11 +55,12 @@ describe("what is kept dry", () => {
   test.each([
     ["no oil comes on it", [{ ...cleans, ...dries }], []],
     ["oil stays on it", [oils], ["kept-dry shaft 0"]],
-    ["penetrating oil stays on it", [{ penetrates: true }], ["kept-dry shaft 0"]],
+    ["penetrating oil stays on it", [{ oily: true }], ["kept-dry shaft 0"]],
     ["cleaned afterwards, and not dried", [oils, cleans], ["kept-dry shaft 0"]],
     ["cleaned and dried afterwards", [oils, { ...cleans, ...dries }], []],
     ["cleaned afterwards, then left to dry", [oils, cleans, { waits: true as const }], []],
     ["dried without cleaning", [oils, dries], ["kept-dry shaft 0"]],
+    ["cleaned with oil, and wiped dry", [{ ...cleans, oily: true, ...dries }], ["kept-dry shaft 0"]],
     ["oiled once more", [oils, { ...cleans, ...dries }, oils], ["kept-dry shaft 2"]],
   ] satisfies [string, Does[], string[]][])("%s", (_, does, expected) => {
     expect(faults(does, ["shaft"])).toEqual(expected);

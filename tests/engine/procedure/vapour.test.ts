@@ -6,7 +6,7 @@ import { vapourFaults } from "../../../src/engine/procedure/vapour.ts";
 import { act, emptyStep, fastenerSet, part, procedureOf } from "./random-procedure.ts";
 
 const nothing: Treatment = {
-  ...{ cleans: false, lubricates: false, penetrates: false },
+  ...{ cleans: false, lubricates: false, oily: false },
   ...{ flammable: false, dries: false, hotWork: false },
 };
 const parts = [
