@@ -16,6 +16,7 @@ import {
   type QuestionProblem,
   questionProblem,
   type Remark,
+  type Setting,
   unreadable,
 } from "./kind.ts";
 import { none, type Ratio, ratio, whole } from "./ratio.ts";
@@ -53,12 +54,12 @@ export const arrange: Kind<ArrangeQuestion, readonly string[]> = {
   remarks(question, answer = []) {
     return answer.length === 0 ? [] : orderRemarks(question, orderAnswer(question, answer));
   },
-  problems: problemsOf,
-  guesses: guessesOf,
   shown(question, seed) {
     return startOf(question, seed);
   },
 };
+
+export const arrangeSetting: Setting<ArrangeQuestion> = { problems: problemsOf, guesses: guessesOf };
 
 function graphFor({ precedence }: ArrangeQuestion): Graph {
   const { graph } = graphOf(precedence);

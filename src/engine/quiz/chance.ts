@@ -1,10 +1,11 @@
 /** What comes of a quiz for someone who guesses: the exact distribution of the total, and the chance of passing. */
 import { type Counted, nothing, type Sums, withSomeOf } from "./chance-sums.ts";
 import { choose, type Guess } from "./guess.ts";
-import { kindOf, type Question } from "./kinds.ts";
+import type { Question } from "./kinds.ts";
 import { poolsOf } from "./paper.ts";
 import type { Quiz } from "./quiz.ts";
 import { compare, none, plus, type Ratio, ratioOf, times, toNumber, whole } from "./ratio.ts";
+import { settingOf } from "./settings.ts";
 
 export interface Chance {
   /** The chance of passing, from 0 to 1: the mean over all papers that can be drawn, each as likely as any other. */
@@ -63,7 +64,7 @@ interface Guessed {
 
 export type GuessesOf = (question: Question) => readonly Guess[];
 
-export const exactGuesses: GuessesOf = (question) => kindOf(question).guesses(question);
+export const exactGuesses: GuessesOf = (question) => settingOf(question).guesses(question);
 
 /**
  * No less than what is earned by guessing, and quick: a long order counts as one that everybody gets right. Where even so

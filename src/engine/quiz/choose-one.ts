@@ -1,6 +1,6 @@
 import { type Option, optionProblems, optionRemarks, readOption } from "./choice.ts";
 import { tally } from "./guess.ts";
-import { type Asked, answered, isBlank, type Kind, questionProblem } from "./kind.ts";
+import { type Asked, answered, isBlank, type Kind, questionProblem, type Setting } from "./kind.ts";
 import { none, whole } from "./ratio.ts";
 import { shuffle } from "./shuffle.ts";
 
@@ -22,6 +22,12 @@ export const chooseOne: Kind<ChooseOne, number> = {
   remarks({ options }, answer) {
     return optionRemarks(options, new Set(answer === undefined ? [] : [answer]));
   },
+  shown({ id, options }, seed) {
+    return shuffle([...options.keys()], `${seed}/${id}`);
+  },
+};
+
+export const chooseOneSetting: Setting<ChooseOne> = {
   problems({ options }) {
     const right = [...options.keys()].filter((place) => options[place]!.right);
     const problems = optionProblems(options);
@@ -40,8 +46,5 @@ export const chooseOne: Kind<ChooseOne, number> = {
     return tally(
       options.map(({ right }) => ({ credit: right ? whole : none, failsCritical: false, ways: 1n })),
     );
-  },
-  shown({ id, options }, seed) {
-    return shuffle([...options.keys()], `${seed}/${id}`);
   },
 };

@@ -9,6 +9,7 @@ import {
   type Kind,
   longestList,
   questionProblem,
+  type Setting,
   unreadable,
 } from "./kind.ts";
 import { none, type Ratio, ratio } from "./ratio.ts";
@@ -40,6 +41,12 @@ export const chooseSeveral: Kind<ChooseSeveral, readonly number[]> = {
   remarks({ options }, answer = []) {
     return optionRemarks(options, new Set(answer));
   },
+  shown({ id, options }, seed) {
+    return shuffle([...options.keys()], `${seed}/${id}`);
+  },
+};
+
+export const chooseSeveralSetting: Setting<ChooseSeveral> = {
   problems({ options }) {
     const problems = optionProblems(options);
     if (options.length === 0 || options.some(({ right }) => !right)) return problems;
@@ -47,9 +54,6 @@ export const chooseSeveral: Kind<ChooseSeveral, readonly number[]> = {
     return [questionProblem("no-wrong-option", "only right options", expected), ...problems];
   },
   guesses: guessesOf,
-  shown({ id, options }, seed) {
-    return shuffle([...options.keys()], `${seed}/${id}`);
-  },
 };
 
 /**

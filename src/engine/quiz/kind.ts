@@ -99,11 +99,18 @@ export interface Kind<Question extends Asked, Answer> {
   judge(question: Question, answer: Answer): Judgement;
   /** What to say about an answer, or about none. */
   remarks(question: Question, answer: Answer | undefined): readonly Remark[];
+  /** The order in which its options or steps are shown, as places in the written order; empty where it has none. */
+  shown(question: Question, seed: string): readonly number[];
+}
+
+/**
+ * A row of the table of what only those need to know who set questions. It is apart from the row above so that a page on
+ * which a quiz is sat does not load it.
+ */
+export interface Setting<Question extends Asked> {
   problems(question: Question): readonly QuestionProblem[];
   /** What someone earns who guesses, each answer that the page takes being equally likely. */
   guesses(question: Question): readonly Guess[];
-  /** The order in which its options or steps are shown, as places in the written order; empty where it has none. */
-  shown(question: Question, seed: string): readonly number[];
 }
 
 export function answered<Answer>(answer: Answer): Given<Answer> {

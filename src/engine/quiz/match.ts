@@ -1,7 +1,14 @@
 import { t } from "../words.ts";
 import { repeats } from "./fold.ts";
 import { choose, type Guess, tally } from "./guess.ts";
-import { type Asked, type Kind, type QuestionProblem, questionProblem, type Remark } from "./kind.ts";
+import {
+  type Asked,
+  type Kind,
+  type QuestionProblem,
+  questionProblem,
+  type Remark,
+  type Setting,
+} from "./kind.ts";
 import { type Places, readPlaces } from "./places.ts";
 import { ratio } from "./ratio.ts";
 import { shuffle } from "./shuffle.ts";
@@ -38,12 +45,12 @@ export const match: Kind<MatchQuestion, Places> = {
   remarks(question, answer = []) {
     return question.items.map((_, item) => remarkOn(question, item, answer));
   },
-  problems: problemsOf,
-  guesses: guessesOf,
   shown({ id, choices }, seed) {
     return shuffle([...choices.keys()], `${seed}/${id}`);
   },
 };
+
+export const matchSetting: Setting<MatchQuestion> = { problems: problemsOf, guesses: guessesOf };
 
 const isHit = (choice: number, item: number, answer: Places): boolean =>
   answer[item] === choice && !isTwice(answer, item);

@@ -10,6 +10,7 @@ import {
   type Kind,
   type QuestionProblem,
   questionProblem,
+  type Setting,
   unreadable,
 } from "./kind.ts";
 import { none, whole } from "./ratio.ts";
@@ -46,10 +47,13 @@ export const number: Kind<NumberQuestion, Quantity> = {
       ? [{ verdict: "right", about, because: "" }]
       : [{ verdict: "wrong", about, because: whyWrong(question, given) }];
   },
+  shown: () => [],
+};
+
+export const numberSetting: Setting<NumberQuestion> = {
   problems: problemsOf,
   /** A figure that nobody knows is not guessed: there are too many of them. */
   guesses: () => [{ credit: none, failsCritical: false, ways: 1n }],
-  shown: () => [],
 };
 
 /**

@@ -1,7 +1,15 @@
 import { t } from "../words.ts";
 import { type Option, optionProblems, optionRemarks, readOption } from "./choice.ts";
 import { tally } from "./guess.ts";
-import { type Asked, answered, isBlank, type Kind, type QuestionProblem, questionProblem } from "./kind.ts";
+import {
+  type Asked,
+  answered,
+  isBlank,
+  type Kind,
+  type QuestionProblem,
+  questionProblem,
+  type Setting,
+} from "./kind.ts";
 import { none, whole } from "./ratio.ts";
 import { centreOf, contains, isInside, type Shape } from "./shape.ts";
 import { shuffle } from "./shuffle.ts";
@@ -33,6 +41,12 @@ export const point: Kind<PointQuestion, number> = {
     const remarks = optionRemarks(places, new Set([answer]));
     return places[answer]!.right ? remarks.filter(({ verdict }) => verdict === "right") : remarks;
   },
+  shown({ id, places }, seed) {
+    return shuffle([...places.keys()], `${seed}/${id}`);
+  },
+};
+
+export const pointSetting: Setting<PointQuestion> = {
   problems({ places }) {
     const problems = optionProblems(places).map((problem) => ({
       ...problem,
@@ -50,9 +64,6 @@ export const point: Kind<PointQuestion, number> = {
     return tally(
       places.map(({ right }) => ({ credit: right ? whole : none, failsCritical: false, ways: 1n })),
     );
-  },
-  shown({ id, places }, seed) {
-    return shuffle([...places.keys()], `${seed}/${id}`);
   },
 };
 

@@ -1,8 +1,9 @@
 import type { Problem } from "../workshop/result.ts";
 import { type QuestionProblem, questionProblem } from "./kind.ts";
-import { kindOf, type Question } from "./kinds.ts";
+import type { Question } from "./kinds.ts";
 import { poolsOf } from "./paper.ts";
 import type { Quiz } from "./quiz.ts";
+import { settingOf } from "./settings.ts";
 
 export type QuizCode =
   | "no-questions"
@@ -20,7 +21,7 @@ export interface QuizProblem extends Problem<QuizCode> {
 /** Everything wrong with a question that its types do not rule out. */
 export function questionProblems(question: Question): readonly QuestionProblem[] {
   const { points } = question;
-  const own = kindOf(question).problems(question);
+  const own = settingOf(question).problems(question);
   if (points > 0 && Number.isFinite(points)) return own;
   return [questionProblem("points-out-of-range", `${points} points`, "more than 0 points"), ...own];
 }

@@ -1,7 +1,14 @@
 import { t } from "../words.ts";
 import { repeats } from "./fold.ts";
 import { choose, type Guess, tally } from "./guess.ts";
-import { type Asked, type Kind, type QuestionProblem, questionProblem, type Remark } from "./kind.ts";
+import {
+  type Asked,
+  type Kind,
+  type QuestionProblem,
+  questionProblem,
+  type Remark,
+  type Setting,
+} from "./kind.ts";
 import { type Places, readPlaces } from "./places.ts";
 import { none, type Ratio, ratio } from "./ratio.ts";
 import { shuffle } from "./shuffle.ts";
@@ -35,12 +42,12 @@ export const sort: Kind<SortQuestion, Places> = {
   remarks(question, answer = []) {
     return question.items.map((item, place) => remarkOn(question, item, answer[place]));
   },
-  problems: problemsOf,
-  guesses: guessesOf,
   shown({ id, items }, seed) {
     return shuffle([...items.keys()], `${seed}/${id}`);
   },
 };
+
+export const sortSetting: Setting<SortQuestion> = { problems: problemsOf, guesses: guessesOf };
 
 const sizesOf = ({ groups, items }: SortQuestion): number[] =>
   [...groups.keys()].map((place) => items.filter(({ group }) => group === place).length);

@@ -9,6 +9,7 @@ import {
   type Kind,
   type QuestionProblem,
   questionProblem,
+  type Setting,
   unreadable,
 } from "./kind.ts";
 import { none, whole } from "./ratio.ts";
@@ -52,10 +53,13 @@ export const text: Kind<TextQuestion, string> = {
     const because = isExact(question, given) ? "" : t`taken with its slip of the pen`;
     return [{ verdict: "right", about: [given, nearestOf(question, given)], because }];
   },
+  shown: () => [],
+};
+
+export const textSetting: Setting<TextQuestion> = {
   problems: problemsOf,
   /** A word that nobody knows is not guessed: there are too many of them. */
   guesses: () => [{ credit: none, failsCritical: false, ways: 1n }],
-  shown: () => [],
 };
 
 const isExact = ({ answers }: TextQuestion, given: string): boolean =>

@@ -1,6 +1,6 @@
 import type { Quantity } from "../workshop/quantity.ts";
-import { type Asked, type Kind, type QuestionProblem, questionProblem } from "./kind.ts";
-import { type NumberQuestion, number } from "./number.ts";
+import { type Asked, type Kind, type QuestionProblem, questionProblem, type Setting } from "./kind.ts";
+import { type NumberQuestion, number, numberSetting } from "./number.ts";
 import { below, sourceOf } from "./random.ts";
 import type { Tolerance } from "./tolerance.ts";
 
@@ -25,9 +25,12 @@ export const worked: Kind<WorkedQuestion, Quantity> = {
   read: (question, given) => number.read(numberOf(question), given),
   judge: (question, answer) => number.judge(numberOf(question), answer),
   remarks: (question, answer) => number.remarks(numberOf(question), answer),
-  problems: problemsOf,
-  guesses: (question) => number.guesses(numberOf(question)),
   shown: () => [],
+};
+
+export const workedSetting: Setting<WorkedQuestion> = {
+  problems: problemsOf,
+  guesses: (question) => numberSetting.guesses(numberOf(question)),
 };
 
 /** The case that a seed asks for, every case equally likely. */
@@ -59,6 +62,6 @@ function problemsOf(question: WorkedQuestion): QuestionProblem[] {
       questionProblem("equal-cases", `"${cases[first]!.ask}" twice`, "cases that differ", [first]),
     );
   }
-  const [faulty] = cases.flatMap((_, chosen) => number.problems(numberOf({ ...question, chosen })));
+  const [faulty] = cases.flatMap((_, chosen) => numberSetting.problems(numberOf({ ...question, chosen })));
   return faulty === undefined ? problems : [...problems, faulty];
 }

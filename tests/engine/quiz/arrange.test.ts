@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { answerOrder } from "../../../src/engine/procedure/answer-order.ts";
 import { graphOf } from "../../../src/engine/procedure/graph.ts";
-import { type ArrangeQuestion, arrange } from "../../../src/engine/quiz/arrange.ts";
+import { type ArrangeQuestion, arrange, arrangeSetting } from "../../../src/engine/quiz/arrange.ts";
 import { compare, none, ratio, toNumber, whole } from "../../../src/engine/quiz/ratio.ts";
 import { order, questionWith } from "./questions.ts";
 
@@ -158,11 +158,11 @@ test.each<[string, string, string[], string[]]>([
   ["three steps", "abc", ["ab"], ["too-few-steps"]],
   ["nine steps", "abcdefghi", ["ab"], ["too-many-steps"]],
 ])("mistakes of the author: %s", (_name, steps, pairs, codes) => {
-  expect(arrange.problems(order("q", steps, pairs)).map(({ code }) => code)).toEqual(codes);
+  expect(arrangeSetting.problems(order("q", steps, pairs)).map(({ code }) => code)).toEqual(codes);
 });
 
 test("mistakes of the author: a step twice", () => {
   const question = order("q", "abcd", ["ab"]);
   const twice = { ...question, steps: [...question.steps, question.steps[1]!] };
-  expect(arrange.problems(twice)).toMatchObject([{ code: "repeated-step", at: [1, 4] }]);
+  expect(arrangeSetting.problems(twice)).toMatchObject([{ code: "repeated-step", at: [1, 4] }]);
 });

@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { chooseOne } from "../../../src/engine/quiz/choose-one.ts";
-import { chooseSeveral } from "../../../src/engine/quiz/choose-several.ts";
+import { chooseOne, chooseOneSetting } from "../../../src/engine/quiz/choose-one.ts";
+import { chooseSeveral, chooseSeveralSetting } from "../../../src/engine/quiz/choose-several.ts";
 import { ratio, toNumber } from "../../../src/engine/quiz/ratio.ts";
 import { asked, one, options, several } from "./questions.ts";
 
@@ -123,9 +123,9 @@ describe("choose several", () => {
 
 describe("mistakes of the author", () => {
   const codes = (question: ReturnType<typeof one>) =>
-    chooseOne.problems(question).map(({ code, at }) => [code, ...at]);
+    chooseOneSetting.problems(question).map(({ code, at }) => [code, ...at]);
   const codesOfSeveral = (pattern: string) =>
-    chooseSeveral.problems(several("q", pattern)).map(({ code }) => code);
+    chooseSeveralSetting.problems(several("q", pattern)).map(({ code }) => code);
 
   test("none in a sound question", () => {
     expect(codes(one("q", "wrw"))).toEqual([]);

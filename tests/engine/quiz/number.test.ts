@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { number } from "../../../src/engine/quiz/number.ts";
+import { number, numberSetting } from "../../../src/engine/quiz/number.ts";
 import { compare, whole } from "../../../src/engine/quiz/ratio.ts";
 import { formatWithTolerance, readTolerance } from "../../../src/engine/quiz/tolerance.ts";
 import { convert, parseQuantity, type Quantity } from "../../../src/engine/workshop/quantity.ts";
@@ -155,5 +155,7 @@ test.each<[string, string | undefined, string[]]>([
   ["0 °C", "2 °C", []],
   ["5 °C", "9 °C", []],
 ])("mistakes of the author: %s within %s", (answer, tolerance, codes) => {
-  expect(number.problems(quantityQuestion("q", answer, tolerance)).map(({ code }) => code)).toEqual(codes);
+  expect(numberSetting.problems(quantityQuestion("q", answer, tolerance)).map(({ code }) => code)).toEqual(
+    codes,
+  );
 });
