@@ -95,7 +95,7 @@ export const codes = {
     "Correct the id, or add it under fasteners:.",
   ),
   "unknown-target": error(
-    "an act names neither a part nor a fastener set",
+    "an act, or what a part covers, is neither a part nor a fastener set",
     "Correct the id, or add it under parts: or fasteners:.",
   ),
   "unknown-state": error(

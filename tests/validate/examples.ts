@@ -432,9 +432,16 @@ export const examples: readonly Example[] = [
     "bx",
     'the nearest known is "box"',
   ),
-  inModule("unknown-part", "covers: [wheel]", "covers: [whel]", "whel", 'the nearest known is "wheel"'),
+  inModule("unknown-part", "covers: [wheel]}", "covers: [wheel], in: whel}", "whel", 'is "wheel"'),
   inModule("unknown-part", "name: wheel,", "name: wheel, in: bix,", "bix"),
   inModule("unknown-fastener", "held-by: [lid-screws]", "held-by: [screws]", "[screws]"),
+  inModule(
+    "unknown-target",
+    "covers: [wheel]",
+    "covers: [wheel, lid-screw]",
+    "lid-screw]",
+    'is "lid-screws"',
+  ),
   inModule("unknown-target", "remove: wheel", "remove: whel", "whel", 'the nearest known is "wheel"'),
   inModule(
     "unknown-state",
@@ -577,7 +584,8 @@ export const examples: readonly Example[] = [
   inModule("impossible-act", "remove: wheel", "remove: wheel\nslacken: wheel", "wheel\nphase"),
   inModule("self-reference", "after: {brake-on:", "after: {lid-on:", "lid-on: the brake"),
   inModule("self-reference", "record-for: lid-on", "record-for: lid-off", "lid-off\n```"),
-  inModule("self-reference", "covers: [wheel]", "covers: [wheel, lid]", "[wheel, lid]"),
+  inModule("self-reference", "covers: [wheel]", "covers: [wheel, lid]", "lid]"),
+  inModule("self-reference", "covers: [wheel]", "covers: [wheel, lid-screws]", "lid-screws]", "hold it"),
   inModule(
     "loop",
     "  wheel: {name: wheel,",

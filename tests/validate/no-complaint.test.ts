@@ -20,10 +20,25 @@ const oiledFirst = (taken: string): Files =>
     changed(module, "remove: wheel\n", `remove: wheel\nwork: [wheel]\nsubstances: [${taken}]\n`, oil),
   );
 
+const hoodOff = changed(
+  module,
+  "remove: [lid-screws, lid]",
+  "remove: [hood, lid-screws, lid]",
+  changed(
+    module,
+    "## Notes",
+    "## Put the hood on\n\n```yaml step\nid: hood-on\nrefit: hood\nphase: build\n```\n\n## Notes",
+  ),
+);
+
 const cases: readonly (readonly [string, Files])[] = [
   [
     "a set of bits fits several drives",
     changed("tools/driver.md", "drive: slotted", "drive: [hexagon socket, slotted]"),
+  ],
+  [
+    "a long cover hides fasteners alone",
+    changed(module, "  wheel: {name", "  hood: {name: hood, covers: [lid-screws]}\n  wheel: {name", hoodOff),
   ],
   ["oil loosens what is then washed off", oiledFirst("{use: oil, for: penetrating}")],
   ["oil cleans before spirit does", oiledFirst("{use: oil, for: cleaning}")],

@@ -26,12 +26,14 @@ export function placeOfAct(
     reach(relations.chain(part), isOn),
   );
   const standing = reaches.flatMap(({ on }) => on);
+  // A cover may hide a set alone, wherever something stands that it holds; where it holds nothing, the machine itself stands.
+  const covered = !isPart && (standing.length > 0 || reaches.length === 0) ? [...standing, target] : standing;
   return {
     lies: new Set(reaches.flatMap(({ through }) => (isPart ? through.slice(1) : through))),
     under: new Set(
       relations
         .coversOf(target)
-        .filter((cover) => standing.some((part) => relations.coveredBy(cover).has(part))),
+        .filter((cover) => covered.some((thing) => relations.coveredBy(cover).has(thing))),
     ),
   };
 }

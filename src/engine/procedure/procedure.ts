@@ -21,6 +21,7 @@ export interface Part {
   readonly id: string;
   readonly name: string;
   readonly heldBy: ReadonlyMap<string, Hold>;
+  /** Parts, each with what lies in it and holds it, and single fastener sets. */
   readonly covers: readonly string[];
   /** The assembly that the part lies in. */
   readonly in: string | undefined;

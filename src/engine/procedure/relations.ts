@@ -17,7 +17,7 @@ export interface Relations {
   heldBy(set: string): readonly string[];
   /** The covers that hide a part or set while they and it are on. */
   coversOf(id: string): readonly string[];
-  /** The parts that a cover hides directly. */
+  /** The parts and fastener sets that a cover hides directly. */
   coveredBy(cover: string): ReadonlySet<string>;
   /** The part that takes this one's place, or whose place it takes. */
   isReplacement(a: string, b: string): boolean;

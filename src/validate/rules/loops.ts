@@ -26,11 +26,15 @@ function checkParts(module: Module, content: Content, reporter: Reporter): void 
       const next = (id: string): string[] => [parts.get(id)?.[field]].filter((to) => to !== undefined);
       reportLoop(part.id, next, field, () => inFile(content, module, ["parts", part.id, field]), reporter);
     }
-    if (part.covers.includes(part.id)) {
+    for (const [index, covered] of part.covers.entries()) {
+      const isOwn = part.heldBy.has(covered);
+      if (covered !== part.id && !isOwn) continue;
       reporter.report(
         "self-reference",
-        inFile(content, module, ["parts", part.id, "covers"]),
-        `"${part.id}" covers itself`,
+        inFile(content, module, ["parts", part.id, "covers", index]),
+        isOwn
+          ? `"${part.id}" covers "${covered}", which hold it and so can be reached`
+          : `"${part.id}" covers itself`,
       );
     }
   }

@@ -21,7 +21,7 @@ function checkParts(module: Module, content: Content, reporter: Reporter): void 
     for (const set of part.heldBy.keys())
       reportUnknown("unknown-fastener", "fastener set", set, fasteners, at("held-by"), reporter);
     for (const [index, covered] of part.covers.entries())
-      reportUnknown("unknown-part", "part", covered, parts, at("covers", index), reporter);
+      checkTarget(module, covered, at("covers", index), reporter);
     for (const [field, id] of [
       ["in", part.in],
       ["replaces", part.replaces],

@@ -131,7 +131,11 @@ export const examples: Readonly<Record<keyof typeof schemas, readonly Readonly<R
         },
         parts: {
           guard: {
-            ...{ name: "guard", "held-by": { "guard-screws": { out: 2, slack: 1 } }, covers: ["governor"] },
+            ...{
+              name: "guard",
+              "held-by": { "guard-screws": { out: 2, slack: 1 } },
+              covers: ["governor", "lock-screw"],
+            },
             ...{
               in: "motor",
               replaces: "old-guard",

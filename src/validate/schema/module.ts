@@ -31,7 +31,8 @@ const part = fields(
   {
     name: "What the part is called at the bench.",
     "held-by": "Fastener sets that hold it; with {out: 2, slack: 1} where not all have to come out.",
-    covers: "Parts that can't be reached while it is on.",
+    covers:
+      "What can't be reached while it is on: parts, each with the fasteners that hold it, or fastener sets where it hides no more.",
     in: "The assembly that it lies in.",
     replaces: "The part whose place it takes: it starts off the machine, the old one ends off.",
     "only-while": "States in which it may be taken off or put back: {power: let down}.",

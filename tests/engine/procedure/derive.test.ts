@@ -80,6 +80,7 @@ function gearbox(steps: readonly Step[]): Procedure {
       part("wheel", { name: "wheel", in: "case" }),
       part("new-wheel", { name: "new wheel", replaces: "wheel" }),
       part("bed", { name: "bed" }),
+      part("rail", { name: "rail", covers: ["bolts"] }),
     ],
     [
       { ...fastenerSet("guard-screws", 2), name: "guard screws" },
@@ -124,6 +125,12 @@ describe("the rules, one by one (design of the precedence graph, a to g; reasons
       remove("guard"),
       remove("bolts"),
       "the gear guard is still on: it covers the case bolts",
+    ],
+    [
+      "c: fasteners that a cover hides alone",
+      remove("rail"),
+      remove("bolts"),
+      "the rail is still on: it covers the case bolts",
     ],
     [
       "c: a cover going back",
@@ -189,6 +196,7 @@ describe("the rules, one by one (design of the precedence graph, a to g; reasons
     ["work on an assembly and taking out what holds it", work("case"), remove("bolts")],
     ["work on a part and on a fastener that holds it", work("case"), work("bolts")],
     ["work in an assembly and work on it", work("wheel"), work("case")],
+    ["a cover of fasteners, and work on the part that they hold", remove("rail"), work("case")],
     [
       "two steps that leave a state alike",
       { makes: new Map([["brake", "off"]]) },

@@ -88,12 +88,13 @@ const draw: fc.Arbitrary<Draw> = fc.record({
   count: fc.option(fc.integer({ min: 1, max: 3 }), { nil: undefined }),
 });
 
-/** Part i may lie in, cover or replace earlier ones only, so that nothing goes round in a circle. */
+/** Part i may lie in, cover or replace earlier ones only, so that nothing goes round in a circle; it may cover a fastener set too. */
 const machine = fc
   .array(
     fc.record({
       in: fc.nat(99),
       cover: fc.nat(99),
+      hides: fc.nat(11),
       held: fc.nat(99),
       only: fc.nat(5),
       replaces: fc.nat(99),
@@ -115,7 +116,9 @@ const machine = fc
       parts.push(
         part(`p${i}`, {
           in: earlier(one.in),
-          covers: [earlier(one.cover)].filter((id) => id !== undefined),
+          covers: [earlier(one.cover), fasteners[one.hides]?.id].filter(
+            (id) => id !== undefined && id !== held?.id,
+          ) as string[],
           heldBy: new Map(held === undefined ? [] : [[held.id, hold]]),
           onlyWhile: new Map(one.only === 0 ? [["power", "off"]] : []),
           replaces: parts.some((other) => other.replaces === replaces) ? undefined : replaces,

@@ -82,6 +82,33 @@ describe("what can't be done", () => {
     ]);
   });
 
+  test("a cover may hide some fasteners of a part and leave the part and its others within reach", () => {
+    const rail = part("rail", { covers: ["left", "stud"] });
+    const bed = part("bed", {
+      heldBy: new Map([
+        ["left", { out: 1, slack: 0 }],
+        ["right", { out: 1, slack: 0 }],
+      ]),
+    });
+    const of = (...steps: Partial<Step>[]) =>
+      walk(
+        procedureOf(
+          [rail, bed],
+          [fastenerSet("left", 1), fastenerSet("right", 1), fastenerSet("stud", 1)],
+          steps.map((step, index) => emptyStep(`s${index}`, step)),
+        ),
+      ).faults.filter(({ step }) => step !== undefined);
+    expect(of({ acts: [act("work", "bed"), act("remove", "right")] })).toEqual([]);
+    for (const set of ["left", "stud"])
+      expect(of({ acts: [act("remove", set)] })).toEqual([
+        { step: "s0", kind: "cover-on", cover: "rail", act: "remove", target: set },
+      ]);
+    const strip = {
+      acts: [act("remove", "rail"), ...["left", "right", "bed"].map((id) => act("remove", id))],
+    };
+    expect(of(strip, { acts: [act("refit", "rail")] }, { acts: [act("work", "left")] })).toEqual([]);
+  });
+
   test("what is on the bench is under no cover: neither an assembly nor what lies in it", () => {
     const out = { acts: [act("remove", "bolts"), act("remove", "motor")] };
     const shut = { acts: [act("refit", "lid")] };
