@@ -1,8 +1,6 @@
 /** Times the marking of sittings, and the statistics of a million of them, with the memory that they take. */
 import { closeSync, mkdirSync, openSync, readdirSync, readFileSync, rmSync, writeSync } from "node:fs";
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
-import { build } from "esbuild";
 import { readQuizFile } from "../../src/cli/quiz-file.ts";
 import type { ChooseOne } from "../../src/engine/quiz/choose-one.ts";
 import type { Quiz } from "../../src/engine/quiz/quiz.ts";
@@ -13,6 +11,7 @@ import { generate } from "./generate.ts";
 import { measure } from "./measure.ts";
 import { type Random, randomFrom } from "./random.ts";
 import { median, type Row } from "./row.ts";
+import { asShipped } from "./shipped.ts";
 
 const questions = 10;
 const budget = 300_000;
@@ -21,7 +20,7 @@ const options = ["A", "B", "C", "D"];
 
 /** In this process, in seconds of one core: what else the machine does is not in it. */
 export async function scoreRows(scratch: string): Promise<Row[]> {
-  const { scoreQuiz } = await asShipped(scratch);
+  const { scoreQuiz } = await asShipped<Scoring>(scratch, "engine/quiz/score.ts");
   const demo = readQuizFile(join(projectDir, "content/modules/slotted-screws/quiz.yaml")).quiz;
   const mixed = { ...demo, questions: demo.questions.slice(0, questions) };
   const kinds = new Set(mixed.questions.map(({ kind }) => kind)).size;
@@ -41,14 +40,6 @@ export async function scoreRows(scratch: string): Promise<Row[]> {
 }
 
 type Scoring = typeof import("../../src/engine/quiz/score.ts");
-
-/** Bundled, as pages and commands run it; what runs the benchmark keeps the names of functions, which takes time at each call. */
-async function asShipped(scratch: string): Promise<Scoring> {
-  const outfile = join(scratch, "score.mjs");
-  const entry = join(projectDir, "src/engine/quiz/score.ts");
-  await build({ entryPoints: [entry], bundle: true, format: "esm", outfile, logLevel: "error" });
-  return (await import(pathToFileURL(outfile).href)) as Scoring;
-}
 
 /** Read from files by the command, from its start to its end, in seconds of one core. */
 export async function itemsRows(scratch: string): Promise<Row[]> {

@@ -17,7 +17,16 @@ export function firstDifference(
   expected: Json,
   found: Json | undefined,
   isFree: (path: string) => boolean,
-  steps: readonly (string | number)[] = [],
+): Difference | undefined {
+  return differenceBelow([], expected, found, isFree);
+}
+
+/** `steps` lead to what is compared, and are again what they were where there is no difference. */
+function differenceBelow(
+  steps: (string | number)[],
+  expected: Json,
+  found: Json | undefined,
+  isFree: (path: string) => boolean,
 ): Difference | undefined {
   if (expected === found) return undefined;
   const isAlike = isList(expected)
@@ -30,8 +39,10 @@ export function firstDifference(
   }
   const names = isList(expected) ? expected.keys() : Object.keys(expected as object);
   for (const name of names) {
-    const difference = firstDifference(at(expected, name)!, at(found, name), isFree, [...steps, name]);
+    steps.push(name);
+    const difference = differenceBelow(steps, at(expected, name)!, at(found, name), isFree);
     if (difference !== undefined) return difference;
+    steps.pop();
   }
   return undefined;
 }

@@ -8,13 +8,12 @@ export const isList = (value: Json | undefined): value is readonly Json[] => Arr
 
 /** What stands at the end of a path of field names and places in lists; undefined where the path leads nowhere. */
 export function at(value: Json | undefined, ...path: readonly (string | number)[]): Json | undefined {
-  return path.reduce<Json | undefined>(
-    (found, step) =>
-      typeof found === "object" && found !== null && Object.hasOwn(found, step)
-        ? (found as { readonly [step: string | number]: Json })[step]
-        : undefined,
-    value,
-  );
+  let found = value;
+  for (const step of path) {
+    if (typeof found !== "object" || found === null || !Object.hasOwn(found, step)) return undefined;
+    found = (found as { readonly [step: string | number]: Json })[step];
+  }
+  return found;
 }
 
 /** The text at the end of the path; undefined of anything else. */
@@ -24,5 +23,7 @@ export function textAt(value: Json | undefined, ...path: readonly (string | numb
 }
 
 /** The object without one of its fields. */
-export const without = (object: JsonObject, name: string): JsonObject =>
-  Object.fromEntries(Object.entries(object).filter(([field]) => field !== name));
+export function without(object: JsonObject, name: string): JsonObject {
+  const { [name]: _, ...others } = object;
+  return others;
+}

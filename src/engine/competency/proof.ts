@@ -34,8 +34,10 @@ export function bytesToSign(
   config: JsonObject,
   { sha256 }: Pick<Primitives, "sha256">,
 ): Uint8Array {
-  const hashOf = (part: JsonObject): Uint8Array => sha256(utf8(canonicalText(part)));
-  return Uint8Array.of(...hashOf(without(config, "proofValue")), ...hashOf(without(document, "proof")));
+  const bytes = new Uint8Array(64);
+  bytes.set(sha256(utf8(canonicalText(without(config, "proofValue")))));
+  bytes.set(sha256(utf8(canonicalText(without(document, "proof")))), 32);
+  return bytes;
 }
 
 /** The document with its one proof. The signature is of `bytesToSign`. */
