@@ -40,6 +40,14 @@ const whole = (code: Code, file: string, text: string | Uint8Array, at = ""): Ex
 const wholePractice =
   "{id: whole, title: The whole box, steps: [lid-off, clean, wheel-on, brake-on, lid-on]}";
 
+/** The lid covers two nuts as well. */
+const nutsUnderLid = changed(
+  module,
+  "fasteners:\n",
+  "fasteners:\n  nuts: {name: nuts, count: 2}\n",
+  changed(module, "covers: [wheel]", "covers: [wheel, nuts]"),
+);
+
 const longPractice =
   "{id: p, title: P, steps: [lid-off, brake-off, wheel-off, clean, wheel-on, brake-on, lid-on, sweep, dust]}";
 
@@ -643,6 +651,45 @@ export const examples: readonly Example[] = [
     "remove: wheel",
     '"hood" (hood) is still on',
   ),
+  // The order of acts within a step: slacken, remove, work, refit, tighten, then states.
+  {
+    code: "cover-on",
+    files: changed(
+      module,
+      "tighten: [lid-screws]",
+      "tighten: [nuts, lid-screws]",
+      changed(module, "id: brake-off\n", "id: brake-off\nslacken: nuts\n", nutsUnderLid),
+    ),
+    file: module,
+    at: "tighten: [nuts",
+    says: 'tighten "nuts" in a step of its own',
+  },
+  {
+    code: "cover-on",
+    files: changed(module, "id: lid-off\n", "id: lid-off\nslacken: nuts\n", nutsUnderLid),
+    file: module,
+    at: "slacken: nuts",
+    says: 'remove "lid" in a step of its own',
+  },
+  {
+    code: "cover-on",
+    files: changed(
+      module,
+      "refit: [lid, lid-screws]",
+      "refit: [lid, wheel, lid-screws]",
+      changed(module, "id: wheel-on\nrefit: [wheel]", "id: wheel-on"),
+    ),
+    file: module,
+    at: "refit: [lid, wheel",
+    says: 'name "wheel" before "lid"',
+  },
+  inModule(
+    "cover-on",
+    "remove: [lid-screws, lid]",
+    "remove: [wheel, lid-screws, lid]",
+    "remove: [wheel",
+    'name "lid" before "wheel"',
+  ),
   inModule("cover-off", "remove: wheel\n", "remove: wheel\nthrough: [lid]\n", "through"),
   inModule("still-held", "remove: [lid-screws, lid]", "remove: [lid]", "remove: [lid]"),
   inModule("in-the-way", "refit: [lid, lid-screws]", "refit: [lid-screws, lid]", "refit: [lid-screws"),
@@ -674,6 +721,18 @@ export const examples: readonly Example[] = [
     at: "refit: [wheel]",
   },
   inModule("wrong-state", "id: brake-off\nmakes: {brake: off}", "id: brake-off", "id: wheel-off"),
+  {
+    code: "wrong-state",
+    files: changed(
+      module,
+      "remove: wheel\n",
+      "remove: wheel\nmakes: {brake: off}\n",
+      changed(module, "id: brake-off\nmakes: {brake: off}", "id: brake-off"),
+    ),
+    file: module,
+    at: "id: wheel-off",
+    says: 'bring "off" about in a step before this one',
+  },
   inModule(
     "ends-off",
     "id: wheel-on\nrefit: [wheel]",
@@ -767,6 +826,7 @@ export const examples: readonly Example[] = [
     "refit: [wheel]\n",
     "{use: oil, for: cleaning}",
   ),
+  inModule("wrong-type", "makes: {brake: on}", "makes: {brake: [off, on]}", "[off, on]", "in two steps"),
   inModule(
     "wrong-type",
     "substances: [spirit]",

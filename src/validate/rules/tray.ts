@@ -11,6 +11,7 @@ import { type EndFault, endWords, isEndFault } from "./end-faults.ts";
 import { firstFaults } from "./first-faults.ts";
 import { misnamedIn } from "./misnamed.ts";
 import { inFile, inStep, moduleRule } from "./rule.ts";
+import { mendWithin } from "./same-step.ts";
 
 type StepFault = Exclude<Fault, EndFault>;
 type Of<Kind extends FaultKind> = Extract<StepFault, { kind: Kind }>;
@@ -105,7 +106,13 @@ function reportStep(fault: StepFault, module: Module, content: Content, reporter
   const words = table[fault.kind] as FaultWords<StepFault>;
   const step = module.procedure.steps.find(({ id }) => id === fault.step)!;
   const spot = inStep(content, module, step, words.path(fault), "key");
-  reporter.report(words.code(fault), spot, words.say(fault, namerOf(module)));
+  reporter.report(
+    words.code(fault),
+    spot,
+    words.say(fault, namerOf(module)),
+    undefined,
+    mendWithin(step, fault),
+  );
 }
 
 function reportEnd(fault: EndFault, module: Module, content: Content, reporter: Reporter): void {

@@ -10,7 +10,11 @@ const idWords = "an id of lower-case letters, digits and hyphens, beginning with
 
 export const id = z.string(idWords).regex(idPattern, idWords);
 
-export const text = z.string().trim().min(1, "some text").max(4000, "text of at most 4000 characters");
+/** Text; `expected` is said where something else stands there. */
+export const textOr = (expected?: string) =>
+  z.string(expected).trim().min(1, "some text").max(4000, "text of at most 4000 characters");
+
+export const text = textOr();
 export const texts = z.union([text.transform((one) => [one]), z.array(text)], {
   error: "text, or a list of texts",
 });

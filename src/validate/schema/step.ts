@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { substanceUses } from "../../model/sheet.ts";
-import { byId, fields, id, ids, minutes, text, texts, wholeNumber } from "./fields.ts";
+import { byId, fields, id, ids, minutes, text, textOr, texts, wholeNumber } from "./fields.ts";
 import { figure } from "./figure.ts";
 
 /** `a`, `[a, b]`, `{a: 2}` or `[a, {b: 2}]`: what an act is done to, with a count where not all. */
@@ -40,6 +40,8 @@ export const protectionWords = {
   waste: "Where rags and dirty solvent go.",
 };
 
+const madeValue = textOr("one value of the state; one that changes twice is changed in two steps");
+
 const taken = z.union(
   [
     id,
@@ -64,7 +66,7 @@ export const step = fields(
     work: targets.optional(),
     refit: targets.optional(),
     tighten: targets.optional(),
-    makes: byId(text).optional(),
+    makes: byId(madeValue).optional(),
     through: ids.optional(),
     while: byId(text).optional(),
     after: byId(reason).optional(),
@@ -97,7 +99,7 @@ export const step = fields(
     work: "Parts that are worked on: cleaned, oiled, tried.",
     refit: "Parts that are put back and fasteners that are put in, slack as yet.",
     tighten: "Fastener sets that are tightened.",
-    makes: "States that the step brings about: {power: let down}.",
+    makes: "States that the step brings about once its acts are done, each one value: {power: let down}.",
     through: "Covers that are on while this is done, because one works through them.",
     while: "States that must hold while this is done: {power: wound}.",
     after: "Steps that come first for a reason that the acts do not show: {step-id: the reason}.",
