@@ -1,10 +1,29 @@
 import { createReadStream, statSync } from "node:fs";
-import { createInterface, type Interface } from "node:readline";
 import { BadInput } from "../command.ts";
 
-/** The lines of a file, without holding it in memory. Throws a BadInput where there is none. */
-export function openLines(file: string): Interface {
+/**
+ * The lines of a file, some at a time, without holding it in memory; they end with LF, CR or both. Not by `readline`, which
+ * also ends them at U+2028, as may stand within JSON, and holds a line however long it is. Throws a BadInput where there
+ * is no such file, and at a line of more than `longest` characters.
+ */
+export async function* openLines(file: string, longest: number): AsyncGenerator<readonly string[]> {
   if (!statSync(file, { throwIfNoEntry: false })?.isFile())
     throw new BadInput(`${file}: there is no such file`);
-  return createInterface({ input: createReadStream(file), crlfDelay: Infinity });
+  let rest: string | undefined;
+  let number = 0;
+  for await (const piece of createReadStream(file, { encoding: "utf8", highWaterMark: 256 * 1024 })) {
+    const text: string = rest === undefined ? piece.replace(/^\uFEFF/, "") : `${rest}${piece}`;
+    // A CR at the end of a piece may be half of an end that goes on in the next.
+    const lines: string[] = text.split(/\r\n|\n|\r(?!$)/);
+    rest = lines.pop()!;
+    number += lines.length;
+    const long = lines.findIndex((line) => line.length > longest);
+    if (long >= 0 || rest.length > longest)
+      throw tooLong(file, long < 0 ? number + 1 : number - lines.length + long + 1, longest);
+    yield lines;
+  }
+  if (rest) yield [rest.replace(/\r$/, "")];
 }
+
+const tooLong = (file: string, number: number, longest: number): BadInput =>
+  new BadInput(`${file}:${number}: the line is longer than ${longest} characters`);

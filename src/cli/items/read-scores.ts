@@ -31,7 +31,9 @@ export async function readScores(
 ): Promise<ScoreTable> {
   const table = new Table(file, begin, empty === "not asked");
   let number = 0;
-  for await (const line of openLines(file)) table.read(line, ++number);
+  for await (const lines of openLines(file, longestRow)) {
+    for (const line of lines) table.read(line, ++number);
+  }
   return table.result();
 }
 
@@ -54,8 +56,6 @@ class Table {
 
   read(line: string, number: number): void {
     if (line === "" || line.startsWith("#")) return;
-    if (line.length > longestRow)
-      throw new BadInput(`${this.file}:${number}: the row is longer than ${longestRow} characters`);
     const cells = line.split(",");
     if (this.#ids === undefined) this.#head(cells, number);
     else this.#row(cells, number);
