@@ -89,8 +89,13 @@ ${footer(page.programme)}
 `.text;
 }
 
-/** The script for figures is small, and loads the one that shows them large when that is first asked for. */
 const hasFigures = (main: Html): boolean => main.text.includes('class="enlarge"');
+
+/** Those for figures are small, and load the one that shows them large when that is first asked for. */
+function figureScripts(main: Html): string[] {
+  if (main.text.includes('class="item-numbers"')) return ["figures"];
+  return hasFigures(main) ? ["enlarge"] : [];
+}
 
 function zoomScript({ main, assets, address }: Frame): Html | undefined {
   const file = assets.scripts.get("zoom");
@@ -110,7 +115,7 @@ function head({
   data,
   main,
 }: Frame): Html {
-  const files = [...scripts, ...(hasFigures(main) ? ["figures"] : []), "offline"]
+  const files = [...scripts, ...figureScripts(main), "offline"]
     .map((entry) => assets.scripts.get(entry))
     .filter((file) => file !== undefined);
   const sheets =

@@ -16,7 +16,7 @@ import { digestOf } from "./read/digest.ts";
 import { listsOutOfDate } from "./read/out-of-date.ts";
 import type { Written } from "./render/kept.ts";
 import { toolFolder } from "./tool-folder.ts";
-import { wordsOf } from "./words/languages.ts";
+import { wordsOfScripts } from "./words/of-scripts.ts";
 
 export interface BuildResult {
   readonly summary: Summary;
@@ -168,12 +168,10 @@ async function write(
 ): Promise<Written> {
   const { bundleAssets } = await import("./bundle/bundle.ts");
   const { writeSearch } = await import("./bundle/search.ts");
-  // The scripts speak as the pages do: in the language for which this code was compiled.
-  const words = language === "en-GB" ? undefined : wordsOf(language, folders.contentDir);
   const bundling = {
     outDir: folders.outDir,
     browserDir: toolFolder("src/browser"),
-    words: words === undefined ? {} : (await import("./words/plugin.ts")).bundleOptions(words),
+    words: await wordsOfScripts(language, folders.contentDir),
   };
   const bundled = bundleAssets({ ...bundling, layoutsDir: toolFolder("layouts"), minify: true, offline });
   const derived = await crew.all((hand) => hand.derive());

@@ -11,7 +11,7 @@ import type { Module } from "../../src/model/module.ts";
 import type { QuizData } from "../../src/model/page-data.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
-import { picture } from "../components/picture.ts";
+import { enlarge, picture } from "../components/picture.ts";
 import { frame } from "../frame.ts";
 import { type Html, html, join } from "../html.ts";
 import { counted, duration, percent } from "../words.ts";
@@ -63,8 +63,7 @@ ${form(items, module, drawnOn(book, from))}${supervised ? undefined : [faultsLin
 
 const drawnOn =
   (book: Book, from: Address): Drawn =>
-  (figure) =>
-    picture(figure, book, from);
+  (figure) => ({ picture: picture(figure, book, from), enlarge: enlarge(figure.file, book, from) });
 
 const withoutScript = (supervised: boolean): string =>
   supervised

@@ -1,4 +1,6 @@
-/** A module in one file: shows one part at a time, the one in which the address leads to something. */
+/** A module in one file: shows one part at a time, the one in which the address leads to something. Its pictures can be enlarged. */
+import { shownBefore } from "./figures/shown.ts";
+import { showLarge } from "./zoom/dialog.ts";
 
 const parts = (): HTMLElement[] => [...document.querySelectorAll<HTMLElement>("[data-part]")];
 
@@ -31,6 +33,16 @@ function follow(): void {
   target.scrollIntoView({ block: "start", behavior: "instant" });
 }
 
+/** The file holds each picture in one size, and a button beside it that does nothing without this. */
+function offerEnlarging(): void {
+  for (const button of document.querySelectorAll<HTMLButtonElement>("button.enlarge")) {
+    const shown = shownBefore(button);
+    if (shown === undefined) continue;
+    button.hidden = false;
+    button.addEventListener("click", () => showLarge(shown, undefined, button));
+  }
+}
+
 // Before those of the parts, whose places must be in sight when they go to them.
 addEventListener("hashchange", follow);
 document.addEventListener("DOMContentLoaded", () => {
@@ -38,4 +50,5 @@ document.addEventListener("DOMContentLoaded", () => {
   const [first] = parts();
   if (first !== undefined) show(first);
   follow();
+  offerEnlarging();
 });

@@ -17,6 +17,7 @@ export const entries = [
   "faults",
   "read",
   "figures",
+  "enlarge",
   "drawing",
   "zoom",
   "recorder",

@@ -3,12 +3,14 @@ import { mkdtempSync, readdirSync, renameSync, rmSync, statSync, writeFileSync }
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import type { BuildResult } from "../build.ts";
+import { language } from "../engine/words.ts";
 import { reportJson } from "../report/json.ts";
 import { counted } from "../report/text.ts";
 import { toolFolder } from "../tool-folder.ts";
 import { nearestWords } from "../validate/nearest.ts";
+import { wordsOfScripts } from "../words/of-scripts.ts";
 import { type Call, type ExitCode, type Output, printJson, WrongCall } from "./command.ts";
-import { hasErrors, printReport } from "./content.ts";
+import { contentFolder, hasErrors, printReport } from "./content.ts";
 
 /** A phone takes seconds to open more. */
 const easyToOpen = 20_000_000;
@@ -30,7 +32,7 @@ export async function buildSingle(
     const result = await build(site);
     if (result.diagnostics.length > 0 && !call.flag("json")) printReport(result, output);
     if (hasErrors(result.diagnostics)) return failed(result, call, output);
-    const made = await singleOf(site, module);
+    const made = await singleOf(site, module, contentFolder(call));
     write(file, made.html);
     tell({ file, module, parts: made.parts, bytes: Buffer.byteLength(made.html) }, result, call, output);
     return 0;
@@ -46,7 +48,11 @@ function fileOf(call: Call, module: string): string {
   return file;
 }
 
-async function singleOf(site: string, module: string): Promise<{ html: string; parts: number }> {
+async function singleOf(
+  site: string,
+  module: string,
+  contentDir: string,
+): Promise<{ html: string; parts: number }> {
   const { makeSingle } = await import("../single/single.ts");
   const { oneScript } = await import("../bundle/one-script.ts");
   const modules = readdirSync(join(site, "modules"), { withFileTypes: true }).flatMap((entry) =>
@@ -56,7 +62,8 @@ async function singleOf(site: string, module: string): Promise<{ html: string; p
     throw new WrongCall(
       `There is no module "${module}"${nearestWords(module, modules)}. There are ${modules.sort().join(", ")}.`,
     );
-  const script = await oneScript(join(toolFolder("src/browser"), "single.ts"));
+  const words = await wordsOfScripts(language, contentDir);
+  const script = await oneScript(join(toolFolder("src/browser"), "single.ts"), words);
   return makeSingle({ site, module, script, layoutsDir: toolFolder("layouts") })!;
 }
 

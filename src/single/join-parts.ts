@@ -35,13 +35,20 @@ export function joinPart(part: Part, joining: Joining): string {
   );
 }
 
-/** What has no use in a file: notes for the record, the list of faults, the key for mentors, other modules that use a sheet. */
+/**
+ * What has no use in a file: notes for the record, the list of faults, the key for mentors, other modules that use a sheet.
+ * Nor is there a larger picture for links to lead to; the script shows the one that is there.
+ */
 const withoutSiteOnly = (main: string): string =>
   main
     .replace(/<div class="note-place[^>]*><\/div>\n?/g, "")
     .replace(/<section [^>]*aria-labelledby="s_used">.*?<\/section>\n?/gs, "")
-    .replace(/ ?<a class="enlarge"[^>]*>[^<]*<\/a>/g, "")
+    .replace(/<a class="enlarge"[^>]*? data-button="([^"]*)">[^<]*<\/a>/g, enlargeButton)
+    .replace(/<a class="enlarge"[^>]*>([^<]*)<\/a>/g, enlargeButton)
     .replace(/<p class="(?:for-mentors|to-faults)[^>]*>.*?<\/p>\n?/gs, "");
+
+const enlargeButton = (_: string, text: string): string =>
+  `<button class="enlarge" type="button" hidden>${text}</button>`;
 
 /** Of a picture in several widths the one to carry along, which is enough at the bench. */
 const inOneSize = (main: string): string =>

@@ -21,7 +21,7 @@ export interface Part {
 }
 
 /** Scripts that work only on a site: they keep records and keep the site on the device. */
-const ofSites = /\/(?:recorder|read|offline|paper)-[^/]*\.js$/;
+const ofSites = /\/(?:recorder|read|offline|paper|enlarge)-[^/]*\.js$/;
 
 /** Reads a page as the build has written it. Throws where it has no main part: a fault of ours. */
 export function partOf(page: string, at: Pick<Part, "kind" | "id" | "prefix" | "folder">): Part {

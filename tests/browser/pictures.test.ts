@@ -47,8 +47,8 @@ test("without a script the list says what each number is, where it comes off and
   const count = await figureOf(page).locator(".item-numbers a").count();
   expect(count).toBeGreaterThan(10);
   expect(await figureOf(page).locator(".items li").count()).toBe(count);
-  const row = figureOf(page).locator(".items li").filter({ hasText: "Comes off:" }).first();
-  await expect.poll(() => row.innerText()).toMatch(/Comes off: steps? \d+.*Kept: \S/s);
+  const row = figureOf(page).locator(".items li").filter({ hasText: "Taken off:" }).first();
+  await expect.poll(() => row.innerText()).toMatch(/Taken off: steps? \d+.*Kept: \S/s);
   const step = await row.locator(".step-links a").first().getAttribute("href");
   await row.locator(".step-links a").first().click();
   await page.waitForURL((url) => url.hash === step);
@@ -59,7 +59,7 @@ test("without a script the list says what each number is, where it comes off and
 
 test("a number that has the focus shows its line, the steps that move it, and it on their trays; colours say nothing of it", async () => {
   const { page, troubles } = await visitor.open(sheet.path, { forcedColors: "active" });
-  const row = figureOf(page).locator(".items li").filter({ hasText: "Comes off:" }).first();
+  const row = figureOf(page).locator(".items li").filter({ hasText: "Taken off:" }).first();
   const number = Number(await row.locator(".item-number").innerText());
   const steps = await stepsOf(page, row);
   await tabTo(page, numberIn(page, number));
@@ -156,7 +156,7 @@ test("a figure is enlarged by keyboard, moved and closed, and the focus comes ba
   const whole = await sheetWidth();
   expect(await axeViolations(page)).toEqual([]);
   await page.keyboard.press("Tab");
-  await expect.poll(() => dialog.locator(".zoom-said").innerText()).toMatch(/^\d+ \S+.*(?:step|stays)/s);
+  await expect.poll(() => dialog.locator(".zoom-said").innerText()).toMatch(/^\d+ \S+/);
   for (const key of ["+", "+", "+"]) await page.keyboard.press(key);
   await expect.poll(() => dialog.getByRole("status").innerText()).toBe("300%");
   await expect.poll(sheetWidth).toBeCloseTo(whole * 3, 0);
@@ -267,5 +267,95 @@ test("in a module's one file numbers show their items, and there is nothing that
     .locator(".tray [data-of]")
     .evaluateAll((all) => all.map((entry) => entry.querySelectorAll(".item-mark").length));
   expect(new Set(inEach)).toEqual(new Set([1]));
-  expect(await page.locator(".enlarge").count()).toBe(0);
+  expect(await page.locator("a.enlarge").count()).toBe(0);
+});
+
+/** Every script and picture that the page asks for from now on. */
+function requestsOf(page: Page): string[] {
+  const urls: string[] = [];
+  page.on("request", (request) => urls.push(request.url()));
+  return urls;
+}
+
+const scriptsIn = (html: string): string[] =>
+  [...html.matchAll(/<script src="[^"]*\/([a-z]+)-[^"/]*\.js"/g)].map((match) => match[1]!);
+
+test("a page loads what shows pictures large only where it has one to show, and what numbers ask for only with numbers", () => {
+  const quizzes = sitePages().filter(({ kind }) => kind === "quiz");
+  const withPicture = quizzes.filter(({ html }) => html.includes('class="pointing"'));
+  expect(withPicture.length).toBeGreaterThan(0);
+  expect(withPicture.length).toBeLessThan(quizzes.length);
+  for (const page of quizzes) {
+    const forPictures = scriptsIn(page.html).filter((name) => ["figures", "enlarge", "zoom"].includes(name));
+    expect(forPictures, page.path).toEqual(withPicture.includes(page) ? ["enlarge"] : []);
+  }
+  expect(scriptsIn(sheet.html)).toContain("figures");
+  expect(scriptsIn(sheet.html)).not.toContain("enlarge");
+});
+
+test("the figure of a question is enlarged by keyboard, nothing is answered by it, and the focus comes back", async () => {
+  const quiz = sitePages().find(({ kind, html }) => kind === "quiz" && html.includes('class="pointing"'))!;
+  const { page, troubles } = await visitor.open(quiz.path);
+  const question = page.locator(".question:has(.pointing)").first();
+  const enlarge = question.getByRole("button", { name: "Enlarge" });
+  await expect.poll(() => enlarge.count()).toBe(1);
+  await enlarge.focus();
+  await page.keyboard.press("Enter");
+  const dialog = page.getByRole("dialog", { name: "Figure enlarged" });
+  await dialog.waitFor();
+  const name = await question.locator(".pointing img").getAttribute("alt");
+  expect(await dialog.locator("img").getAttribute("alt")).toBe(name);
+  await page.keyboard.press("+");
+  await expect.poll(() => dialog.getByRole("status").innerText()).toBe("150%");
+  expect(await axeViolations(page)).toEqual([]);
+  await page.keyboard.press("Escape");
+  await dialog.waitFor({ state: "detached" });
+  await expect.poll(() => enlarge.evaluate((own) => own === document.activeElement)).toBe(true);
+  expect(await question.getByRole("radio", { checked: true }).count()).toBe(0);
+  expect(troubles).toEqual([]);
+});
+
+test("in a module's one file the figure of a sheet and of a question are enlarged, and nothing is asked for", async () => {
+  const file = join(folder, "box-enlarged.html");
+  const asks = `
+  - id: lid-place
+    kind: point
+    ask: Where is the lid?
+    figure: {file: figures/lid.jpg, alt: The lid in a quiz}
+    places:
+      - {where: Above, circle: [20, 30, 10], right: true}
+      - {where: Below, circle: [80, 90, 5], why: The box is there.}
+    why: It closes the box.
+    see: "#lid-off"
+`;
+  const path = "modules/box/quiz.yaml";
+  const asked = withFile(path, `${String(content.get(path)).trimEnd()}${asks}`, content);
+  const made = await runTool(["build", "--content", writeFolder(asked), "--single", "box", "--to", file]);
+  expect(made.code, made.stderr).toBe(0);
+  const { page, troubles } = await shed.open("");
+  await page.goto(pathToFileURL(file).href);
+  const asksFor = requestsOf(page);
+  const dialog = page.getByRole("dialog", { name: "Figure enlarged" });
+  const shows = async (part: string, alt: string): Promise<void> => {
+    await page.goto(`${pathToFileURL(file).href}#${part}`);
+    const enlarge = page.locator(`#${part}`).getByRole("button", { name: "Enlarge" }).last();
+    await enlarge.focus();
+    await page.keyboard.press("Enter");
+    await dialog.waitFor();
+    const photo = dialog.getByRole("img", { name: alt, exact: true });
+    await expect.poll(() => photo.evaluate((own) => (own as HTMLImageElement).naturalWidth)).toBe(960);
+    await page.keyboard.press("+");
+    await expect.poll(() => dialog.getByRole("status").innerText()).toBe("150%");
+    await page.keyboard.press("Escape");
+    await dialog.waitFor({ state: "detached" });
+    await expect.poll(() => enlarge.evaluate((own) => own === document.activeElement)).toBe(true);
+  };
+  await shows("part_module", "The lid");
+  await shows("part_quiz", "The lid in a quiz");
+  const own = pathToFileURL(file).href;
+  expect(asksFor.filter((url) => !url.startsWith("data:") && !url.startsWith(own))).toEqual([]);
+  expect(troubles.filter((trouble) => trouble !== `elsewhere: ${own}`)).toEqual([]);
+  const without = await shed.open("", { javaScriptEnabled: false });
+  await without.page.goto(pathToFileURL(file).href);
+  expect(await without.page.locator(".enlarge:visible").count()).toBe(0);
 });

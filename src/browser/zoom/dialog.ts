@@ -9,8 +9,11 @@ const stride = 0.2;
 
 const percent = new Intl.NumberFormat(language, { style: "percent" });
 
-/** Shows a copy of the picture, or of the picture with its numbers. `large` is the address of its widest file. */
-export function showLarge(shown: Element, large: string, from: HTMLElement): void {
+/**
+ * Shows a copy of the picture, or of the picture with its numbers. `large` is the address of its widest file; without it
+ * the one that is shown is taken.
+ */
+export function showLarge(shown: Element, large: string | undefined, from: HTMLElement): void {
   const sheet = copyOf(shown, large);
   const view = element(
     "div",
@@ -90,12 +93,12 @@ export function showLarge(shown: Element, large: string, from: HTMLElement): voi
   view.focus();
 }
 
-function copyOf(shown: Element, large: string): HTMLElement {
+function copyOf(shown: Element, large: string | undefined): HTMLElement {
   const copy = shown.cloneNode(true) as HTMLElement;
   const image = copy instanceof HTMLImageElement ? copy : copy.querySelector("img");
   for (const source of copy.querySelectorAll("source")) source.remove();
   if (image !== null) {
-    image.src = large;
+    if (large !== undefined) image.src = large;
     image.removeAttribute("loading");
   }
   copy.classList.add("zoom-sheet");
