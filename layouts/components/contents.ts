@@ -14,7 +14,7 @@ export function contents(parts: readonly PartOfPage[]): Html | undefined {
   if (there.length < 2) return undefined;
   return html`<nav aria-label="On this page"><p class="step-links">${join(
     there.map(([id, name]) => html`<a href="#${id}">${name}</a>`),
-    " · ",
+    " ",
   )}</p></nav>
 `;
 }

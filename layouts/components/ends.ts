@@ -12,6 +12,9 @@ const ways = [
 ] as const;
 
 export function ends({ ends }: Module): Html | undefined {
-  const list = lines(ways.map(({ key, name }) => line(html`${box}${name}`, ends[key])));
+  const list = lines(
+    ways.map(({ key, name }) => line(html`${box}${name}`, ends[key])),
+    "long",
+  );
   return list === undefined ? undefined : html`<h3>How the job may end</h3>\n${list}`;
 }

@@ -43,7 +43,7 @@ const standings: readonly (readonly [standing: FormulaStanding, meaning: string]
 ];
 
 function chapterSection({ id, title, signs, formulas }: Chapter): Html {
-  return html`<section class="formula-chapter" aria-labelledby="${id}">
+  return html`<section class="group" aria-labelledby="${id}">
 <h2 id="${id}">${title}</h2>
 ${signs !== "" && html`<p class="formula-signs">${signs}</p>\n`}${formulas.map(formulaEntry)}</section>
 `;

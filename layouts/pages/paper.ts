@@ -45,7 +45,7 @@ function introduction(sheets: readonly Made[], book: Book, from: Address): Html 
   const links = sheets.map(({ sheet }) => html`<a href="#s_${sheet.id}">${sheet.name}</a>`);
   return html`<div class="paper-introduction on-screen">
 <p>Below stand the sheets as they are printed, each from a page of its own. Dashed lines are for cutting. The <a href="${linkTo(from, { kind: "plain", id: "poster" })}">poster of the safety messages</a> is for the wall.</p>
-<nav aria-label="Sheets"><p class="step-links">${join(links, " · ")}</p></nav>
+<nav aria-label="Sheets"><p class="step-links">${join(links, " ")}</p></nav>
 ${paperChoice(
   sheets.map(({ sheet }) => sheet),
   book.site.programme,

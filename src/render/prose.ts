@@ -8,6 +8,7 @@ import { linkTo, linkToFile } from "../model/address.ts";
 import { addressOfPath, readLink } from "../model/link.ts";
 import { markdownOptions } from "../model/markdown.ts";
 import { resolvePath } from "../model/path.ts";
+import { ruleTables } from "./prose-table.ts";
 
 /** Where the tokens came from and where they go. */
 interface Place {
@@ -24,6 +25,7 @@ const placeOf = (env: unknown) => env as Place;
 export function proseRenderer(sizeOf: SizeOf, holds: (page: Address, at: string) => boolean): RenderProse {
   const markdown = new MarkdownIt(markdownOptions);
   const rules = markdown.renderer.rules;
+  ruleTables(rules);
   rules.link_open = (tokens, index, options, env, self) => {
     const attributes = linkAttributes(String(tokens[index]!.attrGet("href") ?? ""), placeOf(env), holds);
     return self.renderToken([withAttributes(tokens[index]!, attributes)], 0, options);

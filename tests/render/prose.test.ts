@@ -74,3 +74,12 @@ test("the same prose can be rendered for two pages", () => {
   expect(once[0]).toBe(once[2]);
   expect(once[0]).not.toBe(once[1]);
 });
+
+test("a table is ruled as all are: rows with heads, cells with the names of their columns, figures set right without a style", () => {
+  const table = ["| thread | pitch | *from* |", "|---|--:|---|", "| [2 BA](#x) | 0.81 | BS 93 |"].join("\n");
+  expect(render(table, module).replaceAll("\n", "")).toBe(
+    '<table class="ruled"><thead><tr><th scope="col">thread</th><th scope="col" class="count">pitch</th>' +
+      '<th scope="col"><em>from</em></th></tr></thead><tbody><tr><th scope="row"><a href="#x">2 BA</a></th>' +
+      '<td class="count" data-name="pitch">0.81</td><td data-name="from">BS 93</td></tr></tbody></table>',
+  );
+});
