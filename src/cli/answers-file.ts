@@ -20,17 +20,22 @@ export function readAnswersText(file: string): string {
 
 /** Reads `{"answers": {...}}`, the map alone, or a list of pairs as a page keeps them. Throws a BadInput for anything else. */
 export function answersIn(value: unknown, file: string): Answers {
-  const inner = isMap(value) && "answers" in value ? (value as { answers: unknown }).answers : value;
-  if (Array.isArray(inner) && inner.every(isEntry)) return new Map(inner);
-  if (isMap(inner)) return mapOf(inner);
-  throw new BadInput(`${file}: expected {"answers": {"<question>": <answer>}}`);
+  const given = givenIn(value, file);
+  return new Map(Array.isArray(given) ? given : Object.entries(given));
 }
 
-/** Without a pair for each entry in between: `items` reads millions. */
-function mapOf(object: object): Answers {
-  const answers = new Map<string, unknown>();
-  for (const name of Object.keys(object)) answers.set(name, (object as Record<string, unknown>)[name]);
-  return answers;
+/** The same where each is only asked for by its question: without a map of them, since `items` reads millions. */
+export function answersByName(value: unknown, file: string): Pick<Answers, "get"> {
+  const given = givenIn(value, file);
+  if (Array.isArray(given)) return new Map(given);
+  return { get: (name) => (Object.hasOwn(given, name) ? given[name] : undefined) };
+}
+
+function givenIn(value: unknown, file: string): [string, unknown][] | Record<string, unknown> {
+  const inner = isMap(value) && "answers" in value ? (value as { answers: unknown }).answers : value;
+  if (isMap(inner) || (Array.isArray(inner) && inner.every(isEntry)))
+    return inner as [string, unknown][] | Record<string, unknown>;
+  throw new BadInput(`${file}: expected {"answers": {"<question>": <answer>}}`);
 }
 
 /**

@@ -1,4 +1,6 @@
+import { isAscii } from "node:buffer";
 import { createReadStream, statSync } from "node:fs";
+import { StringDecoder } from "node:string_decoder";
 import { BadInput } from "../command.ts";
 
 /**
@@ -11,7 +13,7 @@ export async function* openLines(file: string, longest: number): AsyncGenerator<
     throw new BadInput(`${file}: there is no such file`);
   let rest: string | undefined;
   let number = 0;
-  for await (const piece of createReadStream(file, { encoding: "utf8", highWaterMark: 256 * 1024 })) {
+  for await (const piece of textOf(file)) {
     const text: string = rest === undefined ? piece.replace(/^\uFEFF/, "") : `${rest}${piece}`;
     // A CR at the end of a piece may be half of an end that goes on in the next.
     const lines: string[] = text.split(/\r\n|\n|\r(?!$)/);
@@ -23,6 +25,14 @@ export async function* openLines(file: string, longest: number): AsyncGenerator<
     yield lines;
   }
   if (rest) yield [rest.replace(/\r$/, "")];
+}
+
+/** A file of sittings is mostly ASCII, which need not be decoded. */
+async function* textOf(file: string): AsyncGenerator<string> {
+  const decoder = new StringDecoder("utf8");
+  for await (const piece of createReadStream(file, { highWaterMark: 256 * 1024 }) as AsyncIterable<Buffer>)
+    yield isAscii(piece) ? decoder.end() + piece.toString("latin1") : decoder.write(piece);
+  yield decoder.end();
 }
 
 const tooLong = (file: string, number: number, longest: number): BadInput =>

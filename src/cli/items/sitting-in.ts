@@ -1,14 +1,14 @@
 /** A sitting as text, from a file or a line. */
 import type { Quiz } from "../../engine/quiz/quiz.ts";
 import type { Answers } from "../../engine/quiz/score.ts";
-import { answersIn, paperIn } from "../answers-file.ts";
+import { answersByName, paperIn } from "../answers-file.ts";
 import { BadInput } from "../command.ts";
 import { isHandedIn, readHandedIn } from "../handed-in.ts";
 import type { QuizInHand } from "../quiz-file.ts";
 
 export interface SittingIn {
   readonly paper: Quiz;
-  readonly answers: Answers;
+  readonly answers: Pick<Answers, "get">;
 }
 
 /**
@@ -18,7 +18,7 @@ export interface SittingIn {
 export function sittingIn(text: string, at: string, quiz: QuizInHand): SittingIn | undefined {
   const value = parsed(text, at);
   if (isHandedIn(value)) return readHandedIn(text, at, quiz);
-  return { answers: answersIn(value, at), paper: paperIn(value, quiz.quiz, at) };
+  return { answers: answersByName(value, at), paper: paperIn(value, quiz.quiz, at) };
 }
 
 function parsed(text: string, at: string): unknown {

@@ -36,7 +36,7 @@ export class SittingTally {
   }
 
   /** `paper` is the quiz itself, or drawn from it. O(answers). */
-  add(paper: Quiz, answers: Answers): void {
+  add(paper: Quiz, answers: Pick<Answers, "get">): void {
     const scores = this.#scores.fill(Number.NaN);
     const { questions } = paper;
     let [total, most] = [0, 0];
