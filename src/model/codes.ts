@@ -140,7 +140,7 @@ export const codes = {
   ),
   "act-count": error(
     "an act has a count that makes no sense",
-    "Counts belong to fastener sets and are whole numbers from 1.",
+    "Counts belong to fastener sets and are whole numbers from 1; a part moves as a whole, with all its pieces.",
   ),
   "impossible-act": error(
     "an act can't be done to such a thing",
@@ -302,6 +302,10 @@ export const codes = {
   "figure-missing": error("a picture does not exist", "Put the file there, or correct the path."),
   "figure-alt": error("a picture has no alt text", "Say in words what it shows to someone who can't see it."),
   "figure-unused": warning("a picture is not used", "Use it, or take it out."),
+  "picture-name": error(
+    "a picture lies where the build puts a file of its own",
+    "Give it another name or folder, and mend the paths that lead to it.",
+  ),
   "picture-broken": error(
     "a picture can't be opened, or not to its end",
     "Save it anew from the program that made it, as PNG, JPEG or WebP; a drawing as plain SVG.",

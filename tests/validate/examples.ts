@@ -1006,6 +1006,19 @@ export const examples: readonly Example[] = [
     ),
     says: '"a.svg#b"',
   },
+  {
+    ...whole("picture-name", "modules/box/figures/box.png.480.webp", "any"),
+    files: withFile(
+      "modules/box/figures/box.png.480.webp",
+      "any",
+      withFile("modules/box/figures/box.png", "any"),
+    ),
+    says: 'as the build calls "modules/box/figures/box.png" made 480 pixels wide',
+  },
+  {
+    ...whole("picture-name", "assets/ghs02.svg", "<svg xmlns='http://www.w3.org/2000/svg'/>"),
+    says: "assets",
+  },
   { ...whole("figure-unused", "modules/box/figures/spare.svg", "<svg xmlns='http://www.w3.org/2000/svg'/>") },
   inModule(
     "dead-link",

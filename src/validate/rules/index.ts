@@ -17,6 +17,7 @@ import { mentors } from "./mentors.ts";
 import { messages } from "./messages.ts";
 import { noSteps } from "./no-steps.ts";
 import { oiling } from "./oiling.ts";
+import { pictureNames } from "./picture-names.ts";
 import { practiceCannotFail } from "./practice-cannot-fail.ts";
 import { practiceEasy } from "./practice-easy.ts";
 import { practiceLong } from "./practice-long.ts";
@@ -73,6 +74,7 @@ export const rules: readonly Rule[] = [
   oiling,
   vapour,
   figures,
+  pictureNames,
   items,
   links,
   quizzes,
