@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { read } from "../../src/read/read.ts";
 import { validate } from "../../src/validate/validate.ts";
 import { changed, type Files, withFile, withoutFile, writeFolder } from "../support/content-folder.ts";
+import { recordExamples } from "./record-examples.ts";
 
 const module = "modules/box/module.md";
 
@@ -102,4 +103,20 @@ test("two slips about different things are two messages, and a slip after a part
   const late = inModule("remove: [lid-screws, lid]", "remove: [lid]");
   const more = "\n## Again\n\n```yaml step\nid: again\nrefit: lid\n```\n";
   expect(codesOf(changed(module, again, again + more, late))).toEqual(["refits-what-is-on", "still-held"]);
+});
+
+test("a module that is still a draft is not to be released; written, it is", () => {
+  const { files } = recordExamples.find(({ code }) => code === "revision-unreleased")!;
+  expect(codesOf(files)).toContain("revision-unreleased");
+  const ofModule = changed(
+    module,
+    "summary: Take the lid off,",
+    "summary: What is done is still to be written,",
+    files,
+  );
+  expect(codesOf(ofModule)).toContain("unwritten");
+  expect(codesOf(ofModule)).not.toContain("revision-unreleased");
+  const ofStep = changed(module, "\nProse.\n", "\nWhat is done here is still to be written.\n", files);
+  expect(codesOf(ofStep)).toContain("unwritten");
+  expect(codesOf(ofStep)).not.toContain("revision-unreleased");
 });

@@ -3,6 +3,7 @@ import { portable } from "../../engine/competency/libraries.ts";
 import { digestOfContent, digestOfQuiz } from "../../engine/competency/release-digests.ts";
 import type { Quiz } from "../../engine/quiz/quiz.ts";
 import type { Content } from "../../model/content.ts";
+import { isDraft } from "../../model/draft.ts";
 import type { Module } from "../../model/module.ts";
 import type { Revisions } from "../../model/released.ts";
 import { remembered } from "../../model/remembered.ts";
@@ -15,6 +16,8 @@ export const revisions = moduleRule("revisions", (module, content, reporter) => 
   if (released !== undefined) checkOrder(module, released, content, reporter);
   const { identifier, mentors } = content.programme;
   if (identifier === undefined || mentors.length === 0 || hasErrors(module, reporter)) return;
+  // Nobody may sign for what is still to be written; releasing it is no advice.
+  if (isDraft(module)) return;
   const known = released?.revisions.find(({ revision }) => revision === module.revision);
   if (known?.content.includes(presentDigest(module, content))) return;
   const words =
