@@ -36,7 +36,7 @@ export function modulePage(view: ModuleView, book: Book): string {
     scripts: noteScripts(book),
     description: module.summary,
     main: html`<div class="sheet">
-${titleBlock(module, book.site.programme, view.steps.length > 0 ? t`Operation sheet` : t`Bench knowledge`)}
+${titleBlock(view, book.site.programme, view.steps.length > 0 ? t`Operation sheet` : t`Bench knowledge`)}
 ${body(view, book, from)}${notePlace({ kind: "read", ...module }, book, from)}</div>`,
   });
 }

@@ -26,7 +26,7 @@ export function paperPage(view: ModuleView, book: Book): string {
     description: t`Sheets to print for “${module.title}”: for the bench, the tray, the mentor and the owner.`,
     main: html`<div class="sheet paper">
 <p class="sheet-kind on-screen"><a href="${linkTo(from, { kind: "module", id: module.id })}">Operation sheet</a> · On paper</p>
-<div data-sheet="bench">${titleBlock(module, book.site.programme, t`Bench sheet`)}</div>
+<div data-sheet="bench">${titleBlock(view, book.site.programme, t`Bench sheet`)}</div>
 ${introduction(sheets, book, from)}${sheets.map(({ sheet, content }) => paperSheet(sheet, content, source))}</div>`,
   });
 }

@@ -4,10 +4,11 @@ import { routeStages } from "../engine/competency/route.ts";
 import { type Content, sheetsOf } from "../model/content.ts";
 import type { Module } from "../model/module.ts";
 import { remembered } from "../model/remembered.ts";
-import type { ModuleCard, ModuleView, SearchDocument, Site } from "../model/site.ts";
+import type { ModuleCard, ModuleView, SearchDocument, Site, Status } from "../model/site.ts";
 import { deriveModule } from "./module.ts";
 import { releaseOf } from "./release.ts";
 import { moduleDocuments } from "./search.ts";
+import { statusOf } from "./status.ts";
 import { usesIn } from "./uses.ts";
 
 /** What follows from modules alone, whatever others there are. */
@@ -32,10 +33,23 @@ export function derive(content: Content): Derived {
 
 function viewOf(module: Module, content: Content): ModuleView {
   const view = deriveModule(module, content);
-  return content.programme.identifier === undefined ? view : released(view, releaseOf(view, content));
+  if (content.programme.identifier === undefined) return marked(view, statusOf(module, undefined, content));
+  const release = releaseOf(view, content);
+  return released(view, release, statusOf(module, release, content));
 }
 
-const released = remembered((view: ModuleView, release: Release): ModuleView => ({ ...view, release }));
+const released = remembered(
+  (view: ModuleView, release: Release, status: Status | undefined): ModuleView => ({
+    ...view,
+    release,
+    status,
+  }),
+);
+
+const marked = remembered(
+  (view: ModuleView, status: Status | undefined): ModuleView =>
+    status === undefined ? view : { ...view, status },
+);
 
 /** The site of all modules whose cards are given, with the views of all or of a share of them. */
 export function siteOf(content: Content, cards: readonly ModuleCard[], views: readonly ModuleView[]): Site {

@@ -90,7 +90,11 @@ export interface ModuleView {
   readonly quiz: ModuleQuiz | undefined;
   /** As evidence refers to it; undefined where the programme keeps no records. */
   readonly release?: Release;
+  readonly status?: Status | undefined;
 }
+
+/** How far a module's text has come (ISO 7200:2004, "document status"). Undefined where nobody releases anything. */
+export type Status = "draft" | "not released" | "released";
 
 export interface SheetView {
   readonly sheet: Sheet;

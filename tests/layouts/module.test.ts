@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { bookOf } from "../../layouts/book.ts";
 import { raw } from "../../layouts/html.ts";
 import { modulePage } from "../../layouts/pages/module.ts";
+import { paperPage } from "../../layouts/pages/paper.ts";
 import type { ModuleFastener } from "../../src/model/module.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import { millSite } from "../render/fixture.ts";
@@ -63,6 +64,17 @@ test("empty fields of the title block are for paper alone, as is the number of t
   expect(field("Written by")).toEqual([undefined, "Written by", "mill bench"]);
   expect(field("Approved by")).toEqual([' class="on-paper"', "Approved by", ""]);
   expect(field("Sheet")).toEqual([' class="on-paper"', "Sheet", "see foot"]);
+});
+
+test.each([
+  ["draft", "Draft"],
+  ["not released", "Not released"],
+  ["released", "Released"],
+] as const)("the title block of what is %s says so, on screen and on paper", (status, words) => {
+  const field = `<div><dt>Document status</dt><dd>${words}</dd></div>`;
+  expect(pageOf({ ...mill, status })).toContain(field);
+  expect(paperPage({ ...mill, status }, book)).toContain(field);
+  expect(pageOf(mill)).not.toContain("Document status");
 });
 
 describe("a fastener says what it is and what it goes into", () => {
