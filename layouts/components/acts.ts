@@ -7,6 +7,7 @@ import { t } from "../../src/engine/words.ts";
 import type { FastenerKind, ModuleFastener, ModuleProcedure, ModuleStep } from "../../src/model/module.ts";
 import { type Html, html, join, type Value } from "../html.ts";
 import { countActs } from "./count-acts.ts";
+import { partWords } from "./part-words.ts";
 
 const verbs: Readonly<Record<ActKind, string>> = {
   slacken: t`Slacken`,
@@ -19,12 +20,11 @@ const verbs: Readonly<Record<ActKind, string>> = {
 /** `before` is the tray before the step: it says how many "all" are. Undefined for a step without acts and states. */
 export function acts(step: ModuleStep, before: Tray, procedure: ModuleProcedure): Html | undefined {
   const counts = countActs(step.acts, before);
-  const name = (id: string) => procedure.parts.get(id)?.name ?? id;
   const state = ([id, value]: readonly [string, string]) =>
     html`${procedure.states.get(id)?.name ?? id}: ${value}`;
   const rows: readonly (readonly [string, readonly Value[]])[] = [
     [t`Only while`, [...step.while].map(state)],
-    [t`Leave on`, step.through.map(name)],
+    [t`Leave on`, step.through.map((id) => partWords(id, procedure))],
     ...actKinds.map(
       (kind) =>
         [
@@ -43,7 +43,7 @@ ${shown.map(([verb, things]) => html`<div><dt>${verb}</dt><dd>${join(things, ", 
 
 function thing(act: Act, moved: number | undefined, procedure: ModuleProcedure): Html {
   const set = procedure.fasteners.get(act.target);
-  if (set === undefined) return html`${procedure.parts.get(act.target)?.name ?? act.target}`;
+  if (set === undefined) return html`${partWords(act.target, procedure)}`;
   const said = [moved === undefined ? undefined : howMany(moved, set), ...remarks(act.kind, set)];
   return html`${set.name}${bracketed(said.filter((each) => each !== undefined))}`;
 }

@@ -7,6 +7,7 @@ import { type Html, html } from "../html.ts";
 import { checks } from "./checks.ts";
 import { ends } from "./ends.ts";
 import { line, lines } from "./lines.ts";
+import { partWords } from "./part-words.ts";
 
 export function afterWork(module: Module): Html | undefined {
   const content = [...told(module), hands(module)];
@@ -33,9 +34,7 @@ function leaves({ procedure }: Module): Html | undefined {
   if (procedure.leaves.size === 0) return undefined;
   const items = [...procedure.leaves].map(([id, left]) => {
     const set = procedure.fasteners.get(id);
-    return set === undefined
-      ? t`${procedure.parts.get(id)?.name ?? id} off`
-      : `${set.name}: ${leftWords(left)}`;
+    return set === undefined ? t`${partWords(id, procedure)} off` : `${set.name}: ${leftWords(left)}`;
   });
   return lines([line(t`Left so`, items.join("; "))]);
 }

@@ -9,6 +9,7 @@ import { rowOf } from "../../src/model/address.ts";
 import type { ModuleFastener, ModulePart, ModuleProcedure, TappedHole } from "../../src/model/module.ts";
 import { type Html, html } from "../html.ts";
 import { sentence } from "../words.ts";
+import { partWords } from "./part-words.ts";
 import { type Column, ruledTable } from "./ruled-table.ts";
 
 export function fasteners({ fasteners, neverLeft }: ModuleProcedure): Html | undefined {
@@ -86,7 +87,7 @@ export function parts({ parts, fasteners, neverLeft }: ModuleProcedure): Html | 
     {
       name: t`Part`,
       kind: "head",
-      value: (part) => html`${part.name}${small(partRemarks(part, parts, neverLeft))}`,
+      value: (part) => html`${partWords(part.id, { parts })}${small(partRemarks(part, parts, neverLeft))}`,
     },
     { name: t`Held by`, value: (part) => holds(part, fasteners) },
     { name: t`Kept`, value: ({ keep }) => keep },
@@ -103,7 +104,7 @@ function partRemarks(
   const nameOf = (id: string) => parts.get(id)?.name ?? id;
   return [
     part.in === undefined ? undefined : t`in the ${nameOf(part.in)}`,
-    part.replaces === undefined ? undefined : t`takes the place of the ${nameOf(part.replaces)}`,
+    part.replaces === undefined ? undefined : t`in place of the ${nameOf(part.replaces)}`,
     part.keepDry ? t`kept dry of oil` : undefined,
     neverLeft.parts.has(part.id) ? t`never left off between sessions` : undefined,
     part.note,

@@ -27,9 +27,9 @@ export function itemName({ of, name }: ItemReference, { procedure }: Module): st
 
 function row(item: ItemReference, view: ModuleView, ids: ItemIds): Html {
   const { procedure } = view.module;
-  const set = item.of === undefined ? undefined : procedure.fasteners.get(item.of);
-  const count =
-    set !== undefined && set.count > 1 ? html` <span class="item-count">× ${set.count}</span>` : undefined;
+  const of = item.of ?? "";
+  const { count: pieces = 1 } = procedure.parts.get(of) ?? procedure.fasteners.get(of) ?? {};
+  const count = pieces > 1 ? html` <span class="item-count">× ${pieces}</span>` : undefined;
   return html`<li id="${ids.row(item.number)}"${item.of === undefined ? undefined : html` data-of="${item.of}"`}><a class="item-number" href="#${ids.place(item.number)}" data-item="${item.number}">${item.number}</a> <div><b>${itemName(item, view.module)}</b>${count}${about(item.of, view)}</div></li>
 `;
 }
@@ -42,7 +42,7 @@ function about(of: string | undefined, view: ModuleView): Html | undefined {
   const isOff = moved.some(({ kind }) => kind === "remove");
   const words = [
     ...moved.map(({ kind, steps }) => html`<span>${moves[kind]} ${stepLinks(steps)}</span>`),
-    moved.length === 0 ? html`<span>Stays as it is</span>` : undefined,
+    moved.length === 0 ? html`<span>Left alone</span>` : undefined,
     keep !== undefined && isOff ? html`<span>Kept: ${keep}</span>` : undefined,
   ];
   return html`<div class="item-moves">${join(words, " ")}</div>`;
@@ -50,9 +50,9 @@ function about(of: string | undefined, view: ModuleView): Html | undefined {
 
 const moves: Readonly<Record<ActKind, string>> = {
   slacken: t`Slackened:`,
-  remove: t`Comes off:`,
+  remove: t`Taken off:`,
   work: t`Worked on:`,
-  refit: t`Goes back:`,
+  refit: t`Put back:`,
   tighten: t`Tightened:`,
 };
 

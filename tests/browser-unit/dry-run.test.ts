@@ -120,7 +120,7 @@ describe("what is said", () => {
 
   const at = { step: "x" } as const;
   const rows: readonly [Fault, string][] = [
-    [{ ...at, kind: "cover-off", cover: "lid" }, "The lid is off, and this is done through it."],
+    [{ ...at, kind: "cover-off", cover: "lid" }, "This is done through the lid, which must be on."],
     [
       { ...at, kind: "still-held", part: "lid", set: "screws", tight: 1, slack: 1 },
       "The screws still hold the lid: 1 tight, 1 slack.",
@@ -131,7 +131,7 @@ describe("what is said", () => {
     ],
     [{ ...at, kind: "part-off", part: "lid" }, "The lid is off already."],
     [{ ...at, kind: "part-on", part: "lid" }, "The lid is still on."],
-    [{ ...at, kind: "place-taken", part: "lid", by: "belt" }, "The belt is still where the lid goes."],
+    [{ ...at, kind: "place-taken", part: "lid", by: "belt" }, "The belt is still in the place of the lid."],
     [
       { ...at, kind: "too-many", act: "refit", set: "screws", wanted: 2, there: 0 },
       "The screws are not out.",
@@ -142,7 +142,7 @@ describe("what is said", () => {
     ],
     [
       { ...at, kind: "wrong-state", state: "power", value: "wound", needed: "down", part: "lid" },
-      "The mainspring must be down before the lid is moved, not wound.",
+      "The mainspring must be down before the lid can be moved, not wound.",
     ],
   ];
   test.each(rows)("%o", (fault, words) => {

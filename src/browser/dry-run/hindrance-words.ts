@@ -4,6 +4,7 @@ import type { FastenerAct } from "../../engine/procedure/fastener-acts.ts";
 import type { Fault, FaultKind } from "../../engine/procedure/fault.ts";
 import type { Machine } from "../../engine/procedure/procedure.ts";
 import { type Relations, relationsOf } from "../../engine/procedure/relations.ts";
+import { holdsOrHold, isOrAre, stillOver } from "../../engine/procedure/rules/number.ts";
 import { t } from "../../engine/words.ts";
 import { capital, sentence } from "../page/words.ts";
 
@@ -12,23 +13,24 @@ type StepFaultKind = Exclude<FaultKind, `ends-${string}`>;
 type Of<Kind extends FaultKind> = Extract<Fault, { kind: Kind }>;
 
 const rows: { readonly [Kind in StepFaultKind]: (fault: Of<Kind>, relations: Relations) => string } = {
-  "cover-on": ({ cover, target }, { the }) => t`${the(cover)} is still on: it covers ${the(target)}`,
-  "cover-off": ({ cover }, { the }) => t`${the(cover)} is off, and this is done through it`,
+  "cover-on": ({ cover, target }, relations) => stillOver(cover, target, relations),
+  "cover-off": ({ cover }, { the }) => t`this is done through ${the(cover)}, which must be on`,
   "still-held": ({ part, set, tight, slack }, relations) =>
-    t`${relations.the(set)} still ${holds(set, relations)} ${relations.the(part)}: ${counts(tight, slack)}`,
+    t`${relations.the(set)} still ${holdsOrHold(set, relations)} ${relations.the(part)}: ${counts(tight, slack)}`,
   "in-the-way": ({ part, set, tight, slack }, relations) =>
-    t`${relations.the(set)} ${are(set, relations)} in the way of ${relations.the(part)}: ${counts(tight, slack)}`,
-  "part-off": ({ part }, { the }) => t`${the(part)} is off already`,
-  "part-on": ({ part }, { the }) => t`${the(part)} is still on`,
-  "place-taken": ({ part, by }, { the }) => t`${the(by)} is still where ${the(part)} goes`,
+    t`${relations.the(set)} ${isOrAre(set, relations)} in the way of ${relations.the(part)}: ${counts(tight, slack)}`,
+  "part-off": ({ part }, relations) => t`${relations.the(part)} ${isOrAre(part, relations)} off already`,
+  "part-on": ({ part }, relations) => t`${relations.the(part)} ${isOrAre(part, relations)} still on`,
+  "place-taken": ({ part, by }, relations) =>
+    t`${relations.the(by)} ${isOrAre(by, relations)} still in the place of ${relations.the(part)}`,
   "too-many": ({ act, set, there }, relations) => {
     const state = needed[act];
     return there === 0
-      ? t`${relations.the(set)} ${are(set, relations)} not ${state}`
+      ? t`${relations.the(set)} ${isOrAre(set, relations)} not ${state}`
       : t`of ${relations.the(set)} only ${there} ${there === 1 ? t`is` : t`are`} ${state}`;
   },
   "wrong-state": ({ state, value, needed, part }, { machine, the }) =>
-    t`the ${machine.states.get(state)?.name ?? state} must be ${needed}${part === "" ? "" : t` before ${the(part)} is moved`}, not ${value}`,
+    t`the ${machine.states.get(state)?.name ?? state} must be ${needed}${part === "" ? "" : t` before ${the(part)} can be moved`}, not ${value}`,
 };
 
 /** What fasteners must be for an act. */
@@ -38,9 +40,6 @@ const needed: Readonly<Record<FastenerAct, string>> = {
   refit: t`out`,
   tighten: t`in and slack`,
 };
-
-const are = (set: string, { isPlural }: Relations): string => (isPlural(set) ? t`are` : t`is`);
-const holds = (set: string, { isPlural }: Relations): string => (isPlural(set) ? t`hold` : t`holds`);
 
 const counts = (tight: number, slack: number): string =>
   [tight > 0 ? t`${tight} tight` : "", slack > 0 ? t`${slack} slack` : ""]

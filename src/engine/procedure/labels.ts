@@ -56,7 +56,7 @@ function placeNamed(id: string, machine: MatchedMachine): string | undefined {
 
 function labelledThing(id: string, machine: MatchedMachine, trays: readonly Tray[]): LabelledThing {
   const set = machine.fasteners.get(id);
-  const counts = trays.map((tray) => outOf(id, tray));
+  const counts = trays.map((tray) => outOf(id, machine, tray));
   return {
     id,
     name: machine.parts.get(id)?.name ?? set?.name ?? id,

@@ -17,6 +17,11 @@ const plurals = new Map([
 /** Where "it" or "its" stands for the thing anywhere but at the end, the sentence can't be turned and the reason stands alone. */
 const shapes: readonly Shape[] = [
   {
+    // "the bottom plate is still on: it covers the second wheel"
+    pattern: /^(.+ (?:it covers|they cover) )(the .+)()$/,
+    several: (before, things) => `${before}${things}`,
+  },
+  {
     // "the click lies in the motor, which comes out first"
     pattern:
       /^()(the (?:(?! (?:is|are|lies?|holds?|must) ).)+) ((?:is|are|lies?|holds?|must) (?!.*\bits?\b(?!$)).+)$/,
@@ -24,11 +29,6 @@ const shapes: readonly Shape[] = [
       const [verb = "", ...rest] = behind.split(" ");
       return `${things} ${[plurals.get(verb) ?? verb, ...rest].join(" ").replace(/ it$/, " them")}`;
     },
-  },
-  {
-    // "the bottom plate is still on: it covers the second wheel"
-    pattern: /^(.+ covers )(the .+)()$/,
-    several: (before, things) => `${before}${things}`,
   },
 ];
 

@@ -7,6 +7,8 @@ type Entries<Value> = readonly (readonly [string, Value])[];
 type PackedPart = Pick<Part, "id" | "name" | "covers"> & {
   readonly heldBy: Entries<Hold>;
   readonly onlyWhile: Entries<string>;
+  /** 1 where nothing is said. */
+  readonly count?: number | undefined;
   readonly in?: string | undefined;
   readonly replaces?: string | undefined;
   readonly keep?: string | undefined;
@@ -64,11 +66,12 @@ export function packProcedure({ parts, fasteners, states, steps, begins }: Walka
   };
 }
 
-const packPart = ({ id, name, covers, heldBy, onlyWhile, in: lies, replaces, keep }: Part): PackedPart => ({
+const packPart = ({ id, name, count, covers, replaces, keep, ...part }: Part): PackedPart => ({
   ...{ id, name, covers, replaces, keep },
-  in: lies,
-  heldBy: [...heldBy],
-  onlyWhile: [...onlyWhile],
+  count: count === 1 ? undefined : count,
+  in: part.in,
+  heldBy: [...part.heldBy],
+  onlyWhile: [...part.onlyWhile],
 });
 
 /** The other way round. What was packed is trusted: the page that bears it was made by the build. */
@@ -89,6 +92,7 @@ export function unpackProcedure({ parts, fasteners, states, steps, begins }: Pac
 
 const unpackPart = (part: PackedPart): Part => ({
   ...part,
+  count: part.count ?? 1,
   in: part.in,
   replaces: part.replaces,
   keep: part.keep,

@@ -20,6 +20,8 @@ export interface Hold {
 export interface Part {
   readonly id: string;
   readonly name: string;
+  /** How many pieces it is, which come off and go back together. */
+  readonly count: number;
   readonly heldBy: ReadonlyMap<string, Hold>;
   /** Parts, each with what lies in it and holds it, and single fastener sets. */
   readonly covers: readonly string[];

@@ -7,7 +7,7 @@ export interface Relations {
   part(id: string): Part | undefined;
   /** The name of a part or fastener set with its article: "the motor board". */
   the(id: string): string;
-  /** True where the name wants a plural verb: a set of two or more. */
+  /** True where the name wants a plural verb: two or more screws or pieces. */
   isPlural(id: string): boolean;
   /** The part and the assemblies that it lies in, inmost first. */
   chain(part: string): readonly string[];
@@ -65,7 +65,7 @@ export function relationsOf(machine: Machine): Relations {
     machine,
     part: (id) => parts.get(id),
     the: (id) => t`the ${machine.parts.get(id)?.name ?? machine.fasteners.get(id)?.name ?? id}`,
-    isPlural: (id) => (machine.fasteners.get(id)?.count ?? 1) > 1,
+    isPlural: (id) => ((machine.parts.get(id) ?? machine.fasteners.get(id))?.count ?? 1) > 1,
     chain,
     holds: (set, part) => parts.get(part)?.heldBy.has(set) ?? false,
     heldBy,

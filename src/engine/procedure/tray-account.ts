@@ -59,22 +59,22 @@ export function accountsOfTrays(machine: MatchedMachine, trays: readonly Tray[])
 export function orderOff(machine: Machine, trays: readonly Tray[]): string[] {
   const order = new Set<string>();
   for (const tray of trays) {
-    for (const id of machine.fasteners.keys()) if (outOf(id, tray) > 0) order.add(id);
+    for (const id of machine.fasteners.keys()) if (outOf(id, machine, tray) > 0) order.add(id);
     for (const id of machine.parts.keys()) if (tray.parts.has(id)) order.add(id);
   }
   return [...order];
 }
 
-/** How many of a thing are off; of a part 1 or 0. */
-export function outOf(id: string, tray: Tray): number {
-  return tray.parts.has(id) ? 1 : (tray.sets.get(id)?.out ?? 0);
+/** How many of a thing are off; of a part all its pieces, or 0. */
+export function outOf(id: string, { parts }: Machine, tray: Tray): number {
+  return tray.parts.has(id) ? (parts.get(id)?.count ?? 1) : (tray.sets.get(id)?.out ?? 0);
 }
 
 function account(machine: MatchedMachine, order: readonly string[], before: Tray, after: Tray): TrayAccount {
   const places = new Map<string, Entry[]>();
   let total = 0;
   for (const id of order) {
-    const entry = entryOf(id, machine, outOf(id, before), outOf(id, after));
+    const entry = entryOf(id, machine, outOf(id, machine, before), outOf(id, machine, after));
     total += entry.count;
     if (entry.count === 0 && entry.change === 0) continue;
     const { place } = keptAt(id, machine);

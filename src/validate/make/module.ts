@@ -77,10 +77,10 @@ function makePart(
   data: Entry<"parts">,
   fasteners: ReadonlyMap<string, ModuleFastener>,
 ): ModulePart {
-  const { name, replaces, keep, note } = data;
+  const { name, count, replaces, keep, note } = data;
   return {
     id,
-    ...{ name, replaces, keep, note },
+    ...{ name, count, replaces, keep, note },
     keepDry: data["keep-dry"],
     heldBy: makeHolds(data["held-by"], fasteners),
     covers: data.covers ?? [],

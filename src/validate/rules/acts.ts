@@ -15,8 +15,13 @@ export const acts = moduleRule("acts", (module, content, reporter) => {
       if (parts.has(target) && forFastenersOnly.has(kind)) {
         reporter.report("impossible-act", spot, `"${target}" is a part, and this step would ${kind} it`);
       }
-      if (parts.has(target) && count !== undefined && count !== 1) {
-        reporter.report("act-count", spot, `"${target}" is one part, and this step counts ${count}`);
+      const pieces = parts.get(target)?.count ?? count;
+      if (count !== undefined && count !== pieces) {
+        reporter.report(
+          "act-count",
+          spot,
+          `"${target}" is ${partWords(pieces)}, and this step counts ${count}`,
+        );
       }
       const there = fasteners.get(target)?.count;
       if (there !== undefined && count !== undefined && count > there) {
@@ -26,6 +31,10 @@ export const acts = moduleRule("acts", (module, content, reporter) => {
   }
   checkHolds(module, content, reporter);
 });
+
+/** A part moves as a whole. */
+const partWords = (pieces = 1): string =>
+  pieces === 1 ? "one part" : `one part of ${pieces} pieces that move together`;
 
 function checkHolds(module: Module, content: Content, reporter: Reporter): void {
   const { parts, fasteners } = module.procedure;

@@ -5,6 +5,7 @@ import type { Code } from "../../model/codes.ts";
 import type { Module, ModuleStep } from "../../model/module.ts";
 import type { YamlPath } from "../../model/source.ts";
 import { are } from "../words.ts";
+import type { Called } from "./called.ts";
 
 export type EndFault = Extract<Fault, { kind: "ends-off" | "ends-on" | "ends-out" | "ends-state" }>;
 
@@ -20,20 +21,24 @@ interface EndWords {
 
 export const isEndFault = (fault: Fault): fault is EndFault => fault.step === undefined;
 
-export function endWords(fault: EndFault, module: Module, name: (id: string) => string): EndWords {
+export function endWords(fault: EndFault, module: Module, called: Called): EndWords {
   switch (fault.kind) {
     case "ends-off":
       return {
         code: "ends-off",
         declared: ["parts", fault.part],
         last: lastAct(module, fault.part),
-        found: `${name(fault.part)} is off at the end`,
-        mend: "Refit it, or list it under leaves:.",
+        found: `${called.name(fault.part)} ${called.is(fault.part)} off at the end`,
+        mend: called.agree(
+          fault.part,
+          "Refit it, or list it under leaves:.",
+          "Refit them, or list them under leaves:.",
+        ),
       };
     case "ends-on":
-      return endsOn(fault.part, module, name);
+      return endsOn(fault.part, module, called);
     case "ends-out":
-      return endsOut(fault, module, name);
+      return endsOut(fault, module, called);
     case "ends-state":
       return {
         code: "ends-state",
@@ -45,21 +50,22 @@ export function endWords(fault: EndFault, module: Module, name: (id: string) => 
   }
 }
 
-function endsOn(part: string, module: Module, name: (id: string) => string): EndWords {
+function endsOn(part: string, module: Module, { name, is, agree }: Called): EndWords {
   const last = lastAct(module, part);
+  const it = agree(part, "it", "them");
   return {
     code: "ends-on",
     declared: ["leaves", part],
     last,
-    found: `${name(part)} is on at the end, and leaves: says that it stays off`,
-    mend: `${last === undefined ? "Take it off in a step" : "Do not refit it"}, or take it out of leaves:.`,
+    found: `${name(part)} ${is(part)} on at the end, and must stay off by what leaves: says`,
+    mend: `${last === undefined ? `Take ${it} off in a step` : `Do not refit ${it}`}, or take ${it} out of leaves:.`,
   };
 }
 
 function endsOut(
   { set, out, slack }: Extract<EndFault, { kind: "ends-out" }>,
   module: Module,
-  name: (id: string) => string,
+  { name }: Called,
 ): EndWords {
   const left = module.procedure.leaves.get(set);
   const base = { code: "ends-off", declared: ["fasteners", set], last: lastAct(module, set) } as const;

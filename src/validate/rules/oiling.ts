@@ -2,6 +2,7 @@
 import { type OilFault, oilFaults } from "../../engine/procedure/oiling.ts";
 import type { Code } from "../../model/codes.ts";
 import type { Module } from "../../model/module.ts";
+import { calledIn } from "./called.ts";
 import { inStep, moduleRule } from "./rule.ts";
 import { treatmentsIn } from "./treatments.ts";
 
@@ -21,20 +22,22 @@ export const oiling = moduleRule("oiling", (module, content, reporter) => {
       codeOf[fault.kind],
       inStep(content, module, step, ["substances"]),
       words(fault, module),
-      other && { ...inStep(content, module, other, ["substances"]), message: "it is cleaned here" },
+      other && { ...inStep(content, module, other, ["substances"]), message: "this is the cleaning" },
     );
   }
 });
 
-function words(fault: OilFault, { procedure: { parts, fasteners } }: Module): string {
+function words(fault: OilFault, module: Module): string {
+  const { name, is, agree } = calledIn(module);
   const { target } = fault;
-  const thing = `"${target}" (${parts.get(target)?.name ?? fasteners.get(target)?.name ?? target})`;
+  const thing = `${name(target)} ${is(target)}`;
+  const it = agree(target, "it", "them");
   switch (fault.kind) {
     case "washed-off":
-      return `${thing} is lubricated here for the last time, and "${fault.cleaned}" cleans it afterwards`;
+      return `${thing} lubricated here for the last time, and "${fault.cleaned}" cleans ${it} afterwards`;
     case "on-wet":
-      return `${thing} is lubricated here, and nothing has dried it since "${fault.cleaned}" cleaned it`;
+      return `${thing} lubricated here, and nothing has dried ${it} since "${fault.cleaned}" cleaned ${it}`;
     case "kept-dry":
-      return `${thing} is to be kept dry; this step brings oil on it, and no later step cleans and dries it`;
+      return `${thing} to be kept dry; this step brings oil on ${it}, and no later step cleans and dries ${it}`;
   }
 }

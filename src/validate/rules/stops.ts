@@ -5,6 +5,7 @@ import type { Content } from "../../model/content.ts";
 import type { Module, ModuleStep } from "../../model/module.ts";
 import type { YamlPath } from "../../model/source.ts";
 import type { Reporter } from "../reporter.ts";
+import { calledIn } from "./called.ts";
 import { inFile, inStep, moduleRule } from "./rule.ts";
 import { treatmentsIn } from "./treatments.ts";
 
@@ -88,13 +89,14 @@ function pathOf(unsafe: NotWet): YamlPath {
   return ["fasteners", unsafe.set, "never-left"];
 }
 
-function unsafeWords(unsafe: NotWet, { procedure: { parts, fasteners, states } }: Module): string {
-  const name = (id: string): string => `"${id}" (${parts.get(id)?.name ?? fasteners.get(id)?.name ?? id})`;
+function unsafeWords(unsafe: NotWet, module: Module): string {
+  const { name, is } = calledIn(module);
+  const { states } = module.procedure;
   switch (unsafe.kind) {
     case "state":
       return `the ${states.get(unsafe.state)?.name ?? unsafe.state} must never be left "${unsafe.value}"`;
     case "open":
-      return `${name(unsafe.part)} is off, and must never be left off`;
+      return `${name(unsafe.part)} ${is(unsafe.part)} off, and must never be left off`;
     case "loose":
       return `of ${name(unsafe.set)}, ${unsafe.count} ${unsafe.count === 1 ? "is" : "are"} ${unsafe.how}, and must never be left so`;
   }

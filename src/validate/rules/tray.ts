@@ -7,6 +7,7 @@ import type { Module } from "../../model/module.ts";
 import type { YamlPath } from "../../model/source.ts";
 import type { Reporter } from "../reporter.ts";
 import { are } from "../words.ts";
+import { type Called, calledIn } from "./called.ts";
 import { type EndFault, endWords, isEndFault } from "./end-faults.ts";
 import { firstFaults } from "./first-faults.ts";
 import { misnamedIn } from "./misnamed.ts";
@@ -19,7 +20,7 @@ type Of<Kind extends FaultKind> = Extract<StepFault, { kind: Kind }>;
 interface FaultWords<F> {
   code(fault: F): Code;
   path(fault: F): YamlPath;
-  say(fault: F, name: (id: string) => string): string;
+  say(fault: F, called: Called): string;
 }
 
 const tooManyCodes = {
@@ -39,48 +40,51 @@ const table: { readonly [Kind in StepFault["kind"]]: FaultWords<Of<Kind>> } = {
   "cover-on": {
     code: () => "cover-on",
     path: (f) => [f.act],
-    say: (f, name) => `${name(f.cover)} is still on and covers ${name(f.target)}`,
+    say: (f, { name, is, agree }) =>
+      `${name(f.cover)} ${is(f.cover)} still on and ${agree(f.cover, "covers", "cover")} ${name(f.target)}`,
   },
   "cover-off": {
     code: () => "cover-off",
     path: () => ["through"],
-    say: (f, name) => `${name(f.cover)} is off, and this step works through it`,
+    say: (f, { name, is, agree }) =>
+      `${name(f.cover)} ${is(f.cover)} off, and this step works through ${agree(f.cover, "it", "them")}`,
   },
   "still-held": {
     code: () => "still-held",
     path: () => ["remove"],
-    say: (f, name) => `${name(f.part)} is still held by ${name(f.set)}: ${held(f)}`,
+    say: (f, { name, is }) => `${name(f.part)} ${is(f.part)} still held by ${name(f.set)}: ${held(f)}`,
   },
   "in-the-way": {
     code: () => "in-the-way",
     path: () => ["refit"],
-    say: (f, name) => `${name(f.part)} can't go back while ${name(f.set)} are in: ${held(f)}`,
+    say: (f, { name, is }) =>
+      `${name(f.part)} can't go back while ${name(f.set)} ${is(f.set)} in: ${held(f)}`,
   },
   "part-off": {
     code: () => "removes-what-is-off",
     path: () => ["remove"],
-    say: (f, name) => `${name(f.part)} is off already`,
+    say: (f, { name, is }) => `${name(f.part)} ${is(f.part)} off already`,
   },
   "part-on": {
     code: () => "refits-what-is-on",
     path: () => ["refit"],
-    say: (f, name) => `${name(f.part)} is on already`,
+    say: (f, { name, is }) => `${name(f.part)} ${is(f.part)} on already`,
   },
   "place-taken": {
     code: () => "place-taken",
     path: () => ["refit"],
-    say: (f, name) => `${name(f.part)} can't go where ${name(f.by)} still is`,
+    say: (f, { name, is }) => `${name(f.part)} can't go where ${name(f.by)} still ${is(f.by)}`,
   },
   "too-many": {
     code: (f) => tooManyCodes[f.act],
     path: (f) => [f.act],
-    say: (f, name) =>
+    say: (f, { name }) =>
       `this step would ${f.act} ${f.wanted} of ${name(f.set)}, and ${are(f.there)} ${tooManyWords[f.act]}`,
   },
   "wrong-state": {
     code: () => "wrong-state",
     path: () => ["while"],
-    say: (f, name) =>
+    say: (f, { name }) =>
       `the ${f.state} must be "${f.needed}" here, not "${f.value}"${f.part === "" ? "" : ` to move ${name(f.part)}`}`,
   },
 };
@@ -97,11 +101,6 @@ export const tray = moduleRule("tray", (module, content, reporter) => {
 const isMiscounted = (fault: StepFault, { procedure: { fasteners } }: Module): boolean =>
   fault.kind === "too-many" && fault.wanted > (fasteners.get(fault.set)?.count ?? 0);
 
-const namerOf =
-  ({ procedure: { parts, fasteners } }: Module) =>
-  (id: string): string =>
-    `"${id}" (${parts.get(id)?.name ?? fasteners.get(id)?.name ?? id})`;
-
 function reportStep(fault: StepFault, module: Module, content: Content, reporter: Reporter): void {
   const words = table[fault.kind] as FaultWords<StepFault>;
   const step = module.procedure.steps.find(({ id }) => id === fault.step)!;
@@ -109,14 +108,14 @@ function reportStep(fault: StepFault, module: Module, content: Content, reporter
   reporter.report(
     words.code(fault),
     spot,
-    words.say(fault, namerOf(module)),
+    words.say(fault, calledIn(module)),
     undefined,
     mendWithin(step, fault),
   );
 }
 
 function reportEnd(fault: EndFault, module: Module, content: Content, reporter: Reporter): void {
-  const { code, declared, last, found, mend } = endWords(fault, module, namerOf(module));
+  const { code, declared, last, found, mend } = endWords(fault, module, calledIn(module));
   const place = inFile(content, module, declared, "key");
   if (last === undefined) reporter.report(code, place, found, undefined, mend);
   else {

@@ -3,6 +3,7 @@ import { type VapourFault, vapourFaults } from "../../engine/procedure/vapour.ts
 import type { Content } from "../../model/content.ts";
 import type { Module, ModuleStep } from "../../model/module.ts";
 import type { Reporter } from "../reporter.ts";
+import { calledIn } from "./called.ts";
 import { inStep, moduleRule } from "./rule.ts";
 import { treatmentsIn } from "./treatments.ts";
 
@@ -30,9 +31,9 @@ function checkHazards(step: ModuleStep, module: Module, content: Content, report
 }
 
 function reportFault(fault: VapourFault, module: Module, content: Content, reporter: Reporter): void {
-  const { steps, parts, fasteners } = module.procedure;
+  const { steps } = module.procedure;
   const find = (wanted: string): ModuleStep => steps.find(({ id }) => id === wanted)!;
-  const name = (id: string): string => `"${id}" (${parts.get(id)?.name ?? fasteners.get(id)?.name ?? id})`;
+  const { name, agree } = calledIn(module);
   const step = find(fault.step);
   const wetted = {
     ...inStep(content, module, find(fault.since), ["substances"]),
@@ -45,7 +46,7 @@ function reportFault(fault: VapourFault, module: Module, content: Content, repor
         : `this is hot work, and nothing has dried what "${fault.since}" wetted with what can burn`;
     reporter.report("hot-work-vapour", inStep(content, module, step, ["hot-work"]), found, wetted);
   } else {
-    const found = `${name(fault.cover)} goes back over ${name(fault.target)}, which is wet with what can burn since "${fault.since}"`;
+    const found = `${name(fault.cover)} ${agree(fault.cover, "goes", "go")} back over ${name(fault.target)}, wet with what can burn since "${fault.since}"`;
     reporter.report("vapour-shut-in", inStep(content, module, step, ["refit"], "key"), found, wetted);
   }
 }

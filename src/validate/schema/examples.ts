@@ -132,7 +132,8 @@ export const examples: Readonly<Record<keyof typeof schemas, readonly Readonly<R
         parts: {
           guard: {
             ...{
-              name: "guard",
+              name: "guards",
+              count: 2,
               "held-by": { "guard-screws": { out: 2, slack: 1 } },
               covers: ["governor", "lock-screw"],
             },

@@ -18,6 +18,7 @@ const heldBy = z.union([ids, z.record(id, z.union([z.literal("all"), outOrSlack]
 const part = fields(
   {
     name: text,
+    count: wholeNumber.default(1),
     "held-by": heldBy.optional(),
     covers: ids.optional(),
     in: id.optional(),
@@ -30,6 +31,7 @@ const part = fields(
   },
   {
     name: "What the part is called at the bench.",
+    count: "How many pieces it is, where several come off and go back together; the tray counts them all.",
     "held-by": "Fastener sets that hold it; with {out: 2, slack: 1} where not all have to come out.",
     covers:
       "What can't be reached while it is on: parts, each with the fasteners that hold it, or fastener sets where it hides no more.",

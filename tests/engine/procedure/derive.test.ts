@@ -142,7 +142,7 @@ describe("the rules, one by one (design of the precedence graph, a to g; reasons
       "c: fasteners before a cover comes off",
       { acts: [act("tighten", "bolts")] },
       remove("guard"),
-      "the case bolts are seen to before the gear guard, which covers them, comes off",
+      "the case bolts are seen to before the removal of the gear guard, lying on top",
     ],
     [
       "c: work through a cover",
@@ -154,19 +154,19 @@ describe("the rules, one by one (design of the precedence graph, a to g; reasons
       "d: an assembly",
       remove("case"),
       work("wheel"),
-      "the wheel lies in the gear case, which comes out first",
+      "the wheel lies in the gear case, which must come out first",
     ],
     [
       "e: work on an assembly",
       remove("wheel"),
       work("case"),
-      "the gear case is worked on with the wheel out of it",
+      "the gear case is worked on with the wheel out",
     ],
     [
       "f: tightening",
       work("case"),
       { acts: [act("tighten", "bolts")] },
-      "the gear case is seen to before the case bolts are tightened on it",
+      "the gear case is seen to before being held tight by the case bolts",
     ],
     [
       "g: a state",

@@ -40,7 +40,7 @@ test("what is said more exactly of a place stands with the thing", () => {
 });
 
 const part = (id: string, keep: string | undefined): Part => ({
-  ...{ id, name: id, keep },
+  ...{ id, name: id, count: 1, keep },
   heldBy: new Map(),
   covers: [],
   in: undefined,

@@ -38,6 +38,7 @@ export function part(id: string, change: Partial<Part> = {}): Part {
   return {
     id,
     name: id,
+    count: 1,
     heldBy: new Map(),
     covers: [],
     in: undefined,

@@ -3,6 +3,7 @@ import { t } from "../../words.ts";
 import type { Relations } from "../relations.ts";
 import { moves, type Touch } from "../touch.ts";
 import { isInside } from "./assembly.ts";
+import { isOrAre } from "./number.ts";
 import type { Rule } from "./rule.ts";
 
 export const assemblyWork: Rule = {
@@ -15,11 +16,13 @@ export const assemblyWork: Rule = {
   },
 };
 
-const workFirst = (whole: Touch, content: Touch, { the, isPlural }: Relations): string => {
-  const [come, go] = isPlural(content.target) ? [t`come`, t`go`] : [t`comes`, t`goes`];
-  const moved = content.kind === "remove" ? t`${come} out of it` : t`${go} back into it`;
-  return t`${the(whole.target)} is worked on before ${the(content.target)} ${moved}`;
-};
+function workFirst(whole: Touch, content: Touch, relations: Relations): string {
+  const [comes, goes] = relations.isPlural(content.target)
+    ? [t`come out`, t`go back in`]
+    : [t`comes out`, t`goes back in`];
+  const moved = content.kind === "remove" ? comes : goes;
+  return t`${relations.the(whole.target)} ${isOrAre(whole.target, relations)} worked on before ${relations.the(content.target)} ${moved}`;
+}
 
-const moveFirst = (content: Touch, whole: Touch, { the }: Relations): string =>
-  t`${the(whole.target)} is worked on with ${the(content.target)} ${content.kind === "remove" ? t`out of it` : t`back in it`}`;
+const moveFirst = (content: Touch, whole: Touch, relations: Relations): string =>
+  t`${relations.the(whole.target)} ${isOrAre(whole.target, relations)} worked on with ${relations.the(content.target)} ${content.kind === "remove" ? t`out` : t`back in`}`;

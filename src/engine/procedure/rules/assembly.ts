@@ -2,6 +2,7 @@
 import { t } from "../../words.ts";
 import type { Relations } from "../relations.ts";
 import { moves, type Touch } from "../touch.ts";
+import { isOrAre } from "./number.ts";
 import type { Rule } from "./rule.ts";
 
 export const assembly: Rule = {
@@ -18,16 +19,17 @@ export const assembly: Rule = {
 export const isInside = (content: Touch, whole: Touch, relations: Relations): boolean =>
   content.lies.has(whole.target) && !relations.holds(content.target, whole.target);
 
-const assemblyFirst = (whole: Touch, content: Touch, { the, isPlural }: Relations): string => {
+function assemblyFirst(whole: Touch, content: Touch, { the, isPlural }: Relations): string {
   const lie = isPlural(content.target) ? t`lie` : t`lies`;
   return whole.kind === "remove"
-    ? t`${the(content.target)} ${lie} in ${the(whole.target)}, which comes out first`
-    : t`${the(content.target)} ${lie} in ${the(whole.target)}, which goes back first`;
-};
+    ? t`${the(content.target)} ${lie} in ${the(whole.target)}, which must come out first`
+    : t`${the(content.target)} ${lie} in ${the(whole.target)}, which must go back first`;
+}
 
-const contentFirst = (content: Touch, whole: Touch, { the, isPlural }: Relations): string => {
-  const are = isPlural(content.target) ? t`are` : t`is`;
+function contentFirst(content: Touch, whole: Touch, relations: Relations): string {
+  const { the, isPlural } = relations;
+  const are = isOrAre(content.target, relations);
   return whole.kind === "refit"
-    ? t`${the(content.target)} ${are} seen to before ${the(whole.target)}, in which ${isPlural(content.target) ? t`they lie` : t`it lies`}, goes back`
-    : t`${the(content.target)} ${are} seen to while ${the(whole.target)} is still in place`;
-};
+    ? t`${the(content.target)} ${are} seen to before ${the(whole.target)}, in which ${isPlural(content.target) ? t`they lie` : t`it lies`}, can go back`
+    : t`${the(content.target)} ${are} seen to with ${the(whole.target)} still in place`;
+}

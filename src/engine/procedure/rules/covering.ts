@@ -2,6 +2,7 @@
 import { t } from "../../words.ts";
 import type { Relations } from "../relations.ts";
 import { moves, type Touch } from "../touch.ts";
+import { isOrAre, stillOver } from "./number.ts";
 import type { Rule } from "./rule.ts";
 
 export const covering: Rule = {
@@ -19,22 +20,26 @@ export const covering: Rule = {
 const throughAfter = (cover: Touch, { the }: Relations): string =>
   cover.kind === "refit"
     ? t`the work is done through ${the(cover.target)}, which must be back on`
-    : t`the work through ${the(cover.target)} comes after it was off`;
+    : t`the work through ${the(cover.target)} comes after the removal`;
 
 const throughBefore = (cover: Touch, { the }: Relations): string =>
   cover.kind === "remove"
     ? t`the work is done through ${the(cover.target)}, which must still be on`
-    : t`the work through ${the(cover.target)} comes before it is refitted`;
+    : t`the work through ${the(cover.target)} comes before the refitting`;
 
-const coverFirst = (cover: Touch, covered: Touch, { the }: Relations): string =>
-  cover.kind === "remove"
-    ? t`${the(cover.target)} is still on: it covers ${the(covered.target)}`
-    : t`${the(cover.target)} goes back on first: it covers ${the(covered.target)}`;
+function coverFirst(cover: Touch, covered: Touch, relations: Relations): string {
+  if (cover.kind === "remove") return stillOver(cover.target, covered.target, relations);
+  const [it, what] = [relations.the(cover.target), relations.the(covered.target)];
+  return relations.isPlural(cover.target)
+    ? t`${it} go back on first: they cover ${what}`
+    : t`${it} goes back on first: it covers ${what}`;
+}
 
-const coveredFirst = (covered: Touch, cover: Touch, { the, isPlural }: Relations): string => {
-  const [it, what] = [the(cover.target), the(covered.target)];
-  if (cover.kind === "refit") return t`once ${it} is back on, it covers ${what}`;
-  return isPlural(covered.target)
-    ? t`${what} are seen to before ${it}, which covers them, comes off`
-    : t`${what} is seen to before ${it}, which covers it, comes off`;
-};
+function coveredFirst(covered: Touch, cover: Touch, relations: Relations): string {
+  const [it, what] = [relations.the(cover.target), relations.the(covered.target)];
+  if (cover.kind !== "refit")
+    return t`${what} ${isOrAre(covered.target, relations)} seen to before the removal of ${it}, lying on top`;
+  return relations.isPlural(cover.target)
+    ? t`once ${it} are back on, they cover ${what}`
+    : t`once ${it} is back on, it covers ${what}`;
+}

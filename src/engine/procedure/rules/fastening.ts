@@ -2,6 +2,7 @@
 import { t } from "../../words.ts";
 import type { Relations } from "../relations.ts";
 import { acts, moves, type Touch } from "../touch.ts";
+import { holdsOrHold, isOrAre, itOrThem } from "./number.ts";
 import type { Rule } from "./rule.ts";
 
 export const fastening: Rule = {
@@ -15,17 +16,17 @@ export const fastening: Rule = {
 };
 
 function fastenerFirst(a: Touch, b: Touch, relations: Relations): string {
-  const set = relations.the(a.target);
-  const hold = relations.isPlural(a.target) ? t`hold` : t`holds`;
+  const [set, part] = [relations.the(a.target), relations.the(b.target)];
+  const hold = holdsOrHold(a.target, relations);
   return b.kind === "remove"
-    ? t`${set} still ${hold} ${relations.the(b.target)}`
-    : t`${set}, which ${hold} ${relations.the(b.target)}, ${relations.isPlural(a.target) ? t`are` : t`is`} seen to before that goes back on`;
+    ? t`${set} still ${hold} ${part}`
+    : t`${set} ${hold} ${part}, and ${isOrAre(a.target, relations)} seen to before the refitting`;
 }
 
 function partFirst(a: Touch, b: Touch, relations: Relations): string {
-  const set = relations.the(b.target);
-  const hold = relations.isPlural(b.target) ? t`hold` : t`holds`;
+  const [part, set] = [relations.the(a.target), relations.the(b.target)];
+  const hold = holdsOrHold(b.target, relations);
   return a.kind === "refit"
-    ? t`${relations.the(a.target)} must be in place before ${set}, which ${hold} it`
-    : t`${set} ${hold} ${relations.the(a.target)}, which comes off first`;
+    ? t`${part} must be in place before ${set}, which ${hold} ${itOrThem(a.target, relations)}`
+    : t`${set} ${hold} ${part}, which must come off first`;
 }

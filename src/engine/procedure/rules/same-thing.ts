@@ -1,6 +1,7 @@
 /** Rule (a): both steps touch the same part or fastener set, or a part and its replacement. */
 import { t } from "../../words.ts";
 import { acts } from "../touch.ts";
+import { isOrAre } from "./number.ts";
 import type { Rule } from "./rule.ts";
 
 /** Keyed by "earlier act, later act"; `it` is the thing, `are` agrees with it. */
@@ -26,7 +27,7 @@ export const sameThing: Rule = {
     const it = relations.the(b.target);
     if (a.target === b.target) {
       const say = words.get(`${a.kind} ${b.kind}`);
-      return say?.(it, relations.isPlural(b.target) ? t`are` : t`is`) ?? t`both steps handle ${it}`;
+      return say?.(it, isOrAre(b.target, relations)) ?? t`both steps handle ${it}`;
     }
     if (!relations.isReplacement(a.target, b.target)) return undefined;
     return t`${relations.the(a.target)} and ${it} share one place, one taking over from the other`;

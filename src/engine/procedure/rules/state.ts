@@ -25,4 +25,4 @@ const name = (touch: Touch, { machine }: Relations): string =>
   machine.states.get(touch.target)?.name ?? touch.target;
 
 const whatFor = (touch: Touch, { the }: Relations): string =>
-  touch.part === "" ? "" : t` before ${the(touch.part)} comes off or goes on`;
+  touch.part === "" ? "" : t` before ${the(touch.part)} can come off or go on`;

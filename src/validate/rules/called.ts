@@ -1,0 +1,16 @@
+/** How messages speak of a part or fastener set: by id and name, with a verb that fits how many it is. */
+import type { Module } from "../../model/module.ts";
+
+export interface Called {
+  /** `"lid" (lid)`. */
+  name(id: string): string;
+  is(id: string): "is" | "are";
+  /** `one` of a single thing, `many` of several screws or pieces. */
+  agree<Word>(id: string, one: Word, many: Word): Word;
+}
+
+export function calledIn({ procedure: { parts, fasteners } }: Module): Called {
+  const thing = (id: string) => parts.get(id) ?? fasteners.get(id);
+  const agree = <Word>(id: string, one: Word, many: Word): Word => ((thing(id)?.count ?? 1) > 1 ? many : one);
+  return { name: (id) => `"${id}" (${thing(id)?.name ?? id})`, is: (id) => agree(id, "is", "are"), agree };
+}
