@@ -1,7 +1,7 @@
 /** `build --single`: a module in one file, to carry along. */
-import { mkdtempSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, resolve } from "node:path";
+import { basename, dirname, join, resolve } from "node:path";
 import type { BuildResult } from "../build.ts";
 import { language } from "../engine/words.ts";
 import { reportJson } from "../report/json.ts";
@@ -11,6 +11,7 @@ import { nearestWords } from "../validate/nearest.ts";
 import { wordsOfScripts } from "../words/of-scripts.ts";
 import { type Call, type ExitCode, type Output, printJson, WrongCall } from "./command.ts";
 import { contentFolder, hasErrors, printReport } from "./content.ts";
+import { writeWhole } from "./write-whole.ts";
 
 /** A phone takes seconds to open more. */
 const easyToOpen = 20_000_000;
@@ -43,7 +44,7 @@ export async function buildSingle(
 
 function fileOf(call: Call, module: string): string {
   const file = resolve(call.text("to") ?? `${module}.html`);
-  if (statSync(file, { throwIfNoEntry: false })?.isDirectory() === true)
+  if (existsSync(file) && statSync(file).isDirectory())
     throw new WrongCall(`--to ${file} is a folder; with --single it names a file, such as ${module}.html.`);
   return file;
 }
@@ -67,14 +68,10 @@ async function singleOf(
   return makeSingle({ site, module, script, layoutsDir: toolFolder("layouts") })!;
 }
 
-/** Beside its place and then into it, so that a file that is there stays whole. */
 function write(file: string, text: string): void {
-  const beside = `${file}.writing-${process.pid}`;
   try {
-    writeFileSync(beside, text);
-    renameSync(beside, file);
+    writeWhole(dirname(file), basename(file), text);
   } catch (cause) {
-    rmSync(beside, { force: true });
     throw new WrongCall(
       `${file} can't be written: ${cause instanceof Error ? cause.message : String(cause)}. Name another place with --to.`,
     );

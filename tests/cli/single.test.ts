@@ -48,6 +48,15 @@ test("a folder as the file's place is a wrong call", async () => {
   expect(err).toContain("it names a file");
 });
 
+test("a folder that is not there yet is made; below a file there can be none, which is a wrong call", async () => {
+  const deep = join(to, "../carried/one.html");
+  expect((await single(module, "--to", deep)).code).toBe(0);
+  expect(readdirSync(join(deep, ".."))).toEqual(["one.html"]);
+  const { code, err } = await single(module, "--to", join(deep, "other.html"));
+  expect(code).toBe(2);
+  expect(err).toMatch(/other\.html can't be written: .* Name another place with --to\./);
+});
+
 test("content with errors gives no file, and ends with 1", async () => {
   const bad = writeFolder(changed(path!, "revision: 1", "revision: none"));
   const file = `${to}.bad`;

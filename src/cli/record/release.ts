@@ -9,9 +9,9 @@ import type { Action } from "../actions.ts";
 import { BadInput, contentOption, jsonOption, printJson, WrongCall } from "../command.ts";
 import { contentFolder, soundContent } from "../content.ts";
 import { nodePrimitives } from "../primitives.ts";
+import { writeWhole } from "../write-whole.ts";
 import { presentReleases } from "./releases.ts";
 import { writeRevisions } from "./revisions-file.ts";
-import { writeWhole } from "./write-whole.ts";
 
 interface Done {
   readonly module: string;

@@ -2,7 +2,7 @@
 import { stringify } from "yaml";
 import type { AcceptedRevision } from "../../engine/competency/release.ts";
 import { revisionsPath } from "../../model/released.ts";
-import { writeWhole } from "./write-whole.ts";
+import { writeWhole } from "../write-whole.ts";
 
 /** Gives the file's path in the content folder. */
 export const writeRevisions = (

@@ -24,10 +24,10 @@ import { gunzip, gzip } from "../gzip.ts";
 import { openKey } from "../key/key-file.ts";
 import { passphraseWords } from "../key/passphrase.ts";
 import { nodePrimitives } from "../primitives.ts";
+import { writeWhole } from "../write-whole.ts";
 import { dateOf, today } from "./dates.ts";
 import { findStatements } from "./find-statement.ts";
 import { readText } from "./read-text.ts";
-import { writeWhole } from "./write-whole.ts";
 
 /** So long a list is good where nothing is said; common practice for lists that are renewed by hand. */
 const usualMonths = 12;
