@@ -25,6 +25,8 @@ export interface Command {
   readonly options: Readonly<Record<string, OptionSpec>>;
   /** How many words without an option may follow the name; none where it says nothing. */
   readonly words?: number;
+  /** What they are likely to be where there are more; undefined where the command can't say. */
+  readonly tooMany?: (words: readonly string[]) => string | undefined;
   /** What the help text says below the options. */
   readonly more?: () => string;
   run(call: Call, output: Output): Promise<ExitCode> | ExitCode;
@@ -67,7 +69,7 @@ export function readCall(command: Command, args: readonly string[]): Call {
       strict: true,
     });
     const [extra] = positionals.slice(command.words ?? 0);
-    if (extra !== undefined) throw new WrongCall(extraWords(command, extra));
+    if (extra !== undefined) throw new WrongCall(extraWords(command, extra, command.tooMany?.(positionals)));
     const value = (name: string): unknown => values[name];
     return {
       positionals,
@@ -115,12 +117,13 @@ function optionIn(word: string, options: Command["options"]): OptionSpec | undef
 /** What a folder or an id without its option is likely to have been meant for. */
 const oftenBare: ReadonlySet<string | undefined> = new Set(["DIR", "ID"]);
 
-function extraWords({ name, options }: Command, extra: string): string {
+function extraWords({ name, options }: Command, extra: string, likely: string | undefined): string {
   const meant = Object.entries(options)
     .filter(([, { value }]) => oftenBare.has(value))
     .map(([option]) => `--${option} ${extra}`);
+  const says = likely ?? `benchwright ${name} takes no "${extra}".`;
   const hint = meant.length === 0 ? "" : ` Did you mean ${meant.join(" or ")}?`;
-  return `benchwright ${name} takes no "${extra}".${hint} See: benchwright help ${name}`;
+  return `${says}${hint}${likely === undefined ? ` See: benchwright help ${name}` : ""}`;
 }
 
 function firstSentence(cause: unknown): string {

@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { moduleOf, modulePath, slugOf } from "../model/link.ts";
+import { moduleOf, modulePath } from "../model/link.ts";
 import { Stopped } from "./asked/ask.ts";
 import { askForModule, choicesOf } from "./asked/module.ts";
 import { type Streams, withAsker } from "./asked/terminal.ts";
@@ -18,6 +18,7 @@ import {
 import { checkContent, contentFolder } from "./content.ts";
 import { draftWords } from "./photographs/words.ts";
 import { askedModuleText } from "./starters/asked-module.ts";
+import { badIdWords, refuseBadId } from "./starters/id.ts";
 import { starters } from "./starters/index.ts";
 import { programmeText } from "./starters/programme.ts";
 
@@ -30,6 +31,9 @@ export const newCommand: Command = {
   summary: "starts a programme, module, sheet or quiz that passes check",
   usage: "WHAT [ID] [--from MODULE | --photos DIR] [--content DIR] [--yes | --json]",
   words: 2,
+  // An id in two words: what is meant is known.
+  tooMany: ([what = "", ...said]) =>
+    starters.get(what)?.id?.includes("ID") === true ? badIdWords(said.join(" ")) : undefined,
   options: {
     from: { type: "string", value: "MODULE", help: "refit: the module that takes apart what is put back" },
     photos: { type: "string", value: "DIR", help: "module: a draft of photographs, a step a picture" },
@@ -144,18 +148,6 @@ function filesOf(
   if (!existsSync(join(content, "programme.yaml"))) files.set("programme.yaml", programmeText);
   return files;
 }
-
-function refuseBadId(id: string): void {
-  if (isId(id)) return;
-  const alike = slugOf(id).replace(/^[0-9-]+/, "");
-  throw new WrongCall(
-    `"${id}" is not a good id: use lower-case letters, digits and hyphens, beginning with a letter${
-      isId(alike) && alike !== "section" ? `, such as ${alike}` : ""
-    }.`,
-  );
-}
-
-const isId = (text: string): boolean => /^[a-z][a-z0-9-]*$/.test(text);
 
 /** Writes all files or, where one of them exists, none. Returns where they are. */
 function writeAll(
