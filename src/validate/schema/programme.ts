@@ -2,6 +2,7 @@ import { z } from "zod";
 import { parseRoom } from "../../engine/workshop/air/room-written.ts";
 import { byId, celsius, fault, fields, minutes, share, text, wholeNumber } from "./fields.ts";
 import { identifier, timeZone } from "./identifier.ts";
+import { sameMeaning } from "./same-meaning.ts";
 import { mentor, programmeSignOff } from "./sign-off.ts";
 
 /** In m³. */
@@ -32,22 +33,6 @@ const room = fields(
       "true where every source of ignition is kept out of it: flames, sparks, heaters, switches.",
   },
 );
-
-/** One list of names with commas between, or as a list. */
-const sameMeaning = z
-  .union([text.transform((line) => line.split(",").map((name) => name.trim())), z.array(text)], {
-    error: "names that mean the same, with commas between: methylated spirit, meths",
-  })
-  .superRefine((names, context) => {
-    const known = new Set(names.map((name) => name.toLowerCase()));
-    const wanted = "two or more different names that mean the same, with commas between";
-    if (names.includes(""))
-      context.addIssue(fault("wrong-type", `${wanted}; there is nothing between two commas`));
-    else if (names.length < 2)
-      context.addIssue(fault("wrong-type", `${wanted}, not "${names[0]?.slice(0, 60) ?? ""}" alone`));
-    else if (known.size < names.length)
-      context.addIssue(fault("wrong-type", `${wanted}; one stands there twice`));
-  });
 
 export const programme = fields(
   {
