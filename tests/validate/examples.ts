@@ -588,6 +588,18 @@ export const examples: readonly Example[] = [
   whole("too-many-steps", module, manySteps(501)),
   inModule("act-count", "remove: [lid-screws, lid]", "remove: {lid-screws: 5, lid: 1}", "5"),
   inModule("act-count", "remove: wheel", "remove: {wheel: 2}", "2"),
+  {
+    code: "act-count",
+    files: changed(
+      module,
+      "remove: wheel",
+      "remove: {wheel: 2}",
+      changed(module, "{name: wheel,", "{name: wheels, count: 3,"),
+    ),
+    file: module,
+    at: "2}",
+    says: "one part of 3 pieces",
+  },
   inModule("act-count", "held-by: [lid-screws]", "held-by: {lid-screws: {out: 5}}", "{out: 5}"),
   inModule("impossible-act", "remove: wheel", "remove: wheel\nslacken: wheel", "wheel\nphase"),
   inModule("self-reference", "after: {brake-on:", "after: {lid-on:", "lid-on: the brake"),
@@ -740,6 +752,18 @@ export const examples: readonly Example[] = [
     "remove: wheel",
     "is off at the end. Refit it, or list",
   ),
+  {
+    code: "ends-off",
+    files: changed(
+      module,
+      "id: wheel-on\nrefit: [wheel]",
+      "id: wheel-on",
+      changed(module, "{name: wheel,", "{name: wheels, count: 3,"),
+    ),
+    file: module,
+    at: "remove: wheel",
+    says: "(wheels) are off at the end. Refit them, or list them",
+  },
   inModule(
     "ends-off",
     "tighten: [lid-screws]\n",

@@ -37,6 +37,15 @@ const cases: readonly (readonly [string, Files])[] = [
     changed("tools/driver.md", "drive: slotted", "drive: [hexagon socket, slotted]"),
   ],
   [
+    "a part of three pieces is counted as three",
+    changed(
+      module,
+      "remove: wheel\n",
+      "remove: {wheel: 3}\n",
+      changed(module, "{name: wheel,", "{name: wheels, count: 3,"),
+    ),
+  ],
+  [
     "a long cover hides fasteners alone",
     changed(module, "  wheel: {name", "  hood: {name: hood, covers: [lid-screws]}\n  wheel: {name", hoodOff),
   ],
