@@ -18,5 +18,6 @@ export const authorsWords = {
     "ID stands for an id that you choose: lower-case letters, digits and hyphens. [] stands for each entry of a list. Below each field an example of it.",
   codes: "What check reports",
   ofCodes:
-    "Of each code: what is wrong, and how it is mended. Errors keep the site from being built; warnings do not.",
+    "Of each code: what is wrong, how it is mended, and an example as check tells it. Errors keep the site from being built; warnings do not.",
+  example: "Example",
 } as const;

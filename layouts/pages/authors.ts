@@ -14,7 +14,7 @@ import { authorsWords as words } from "./authors-words.ts";
 const address: Address = { kind: "plain", id: "authors" };
 
 export function authorsPage({ site: { programme }, assets, authors }: Book): string {
-  const { tables, questions } = authors!;
+  const { tables, questions, told } = authors!;
   const title = t`For authors`;
   return frame({
     address,
@@ -37,7 +37,7 @@ ${questions.map(questionExample)}<h2 id="fields">${words.fields}</h2>
 ${tables.map(fieldTable)}<h2 id="codes">${words.codes}</h2>
 <p>${words.ofCodes}</p>
 <dl class="authors-entries">
-${Object.entries(codes).map(codeEntry)}</dl>
+${Object.entries(codes).map((entry) => codeEntry(entry, told.get(entry[0])))}</dl>
 </div>
 </div>`,
   });
@@ -70,11 +70,15 @@ ${fields.map(
 )}</dl>
 `;
 
-const codeEntry = ([code, { severity, means, mend }]: [string, CodeEntry]): Html =>
-  html`<div id="code-${code}"><dt><code>${code}</code> <span class="authors-kind">${severity}</span></dt>
+function codeEntry([code, { severity, means, mend }]: [string, CodeEntry], told: string | undefined): Html {
+  const example =
+    told &&
+    html`<dd><details><summary>${words.example}</summary><pre><code>${told}</code></pre></details></dd>`;
+  return html`<div id="code-${code}"><dt><code>${code}</code> <span class="authors-kind">${severity}</span></dt>
 <dd>${means}</dd>
-<dd>${mend}</dd></div>
+<dd>${mend}</dd>${example}</div>
 `;
+}
 
 /** The place of a field on the page: "field-module-parts_ID_held-by". */
 const anchorOf = (table: string, path: string): string =>

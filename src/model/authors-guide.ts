@@ -27,6 +27,8 @@ export interface KindExample {
 export interface AuthorsGuide {
   readonly tables: readonly FieldTable[];
   readonly questions: readonly KindExample[];
+  /** Of each code that a content folder can bring about, what `check` says to an example of it. */
+  readonly told: ReadonlyMap<string, string>;
 }
 
 /** A module to learn the writing of steps from. A test checks that it is sound. */

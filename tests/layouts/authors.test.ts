@@ -31,6 +31,30 @@ test("every field, kind of question and code has a place that can be linked to",
   expect(wanted.filter((id) => !places.has(id))).toEqual([]);
 });
 
+test("each code that a content folder can bring about has an example as check tells it", () => {
+  const entries = [...page.matchAll(/<div id="code-([^"]+)">(.*?)<\/div>/gs)].map(([, code, text]) => [
+    code,
+    text!,
+  ]);
+  const without = entries.filter(([, text]) => !text!.includes("<details>")).map(([code]) => code);
+  // These are brought about by folders that can't be read, and by words of another language.
+  expect(without.sort()).toEqual(
+    [
+      "no-content",
+      "unknown-language",
+      "unreadable",
+      "word-missing",
+      "word-placeholders",
+      "words-unreadable",
+    ].sort(),
+  );
+  const wrongType = entries.find(([code]) => code === "wrong-type")![1];
+  expect(wrongType).toContain("modules/box/module.md:4:11  error wrong-type\n");
+  expect(wrongType).toContain(
+    "&quot;revision&quot; is &quot;one&quot;. Write a whole number.\n  4 | revision: one",
+  );
+});
+
 test("it is valid HTML, each place once", async () => {
   const validator = new HtmlValidate({ extends: ["html-validate:recommended"] });
   const { results } = await validator.validateString(page);

@@ -1,10 +1,8 @@
 /** Every code of the catalogue is brought about by an example, at the place where the fault is. */
 import { expect, test } from "vitest";
 import { type Code, codes } from "../../src/model/codes.ts";
-import { PictureShop } from "../../src/pictures/shop.ts";
-import { read } from "../../src/read/read.ts";
-import { validate } from "../../src/validate/validate.ts";
 import { type Files, soundFiles, writeFolder } from "../support/content-folder.ts";
+import { diagnose } from "./diagnose.ts";
 import { examples } from "./examples.ts";
 
 /** Codes that need a file system to bring about, with the test that does. */
@@ -17,14 +15,6 @@ const elsewhere = new Map<Code, string>([
   ["word-placeholders", "tests/words/check.test.ts"],
 ]);
 
-async function diagnose(files: Files) {
-  const contentDir = writeFolder(files);
-  const { reading, diagnostics } = read(contentDir);
-  const shop = new PictureShop({ contentDir, cacheDir: undefined });
-  const looked = await shop.look(reading.pictures);
-  return [...diagnostics, ...validate(reading).diagnostics, ...looked.diagnostics];
-}
-
 /** The text from a line and column on, both from 1. */
 function textAt(
   files: Files,
@@ -36,13 +26,13 @@ function textAt(
 }
 
 test("the sound programme has no fault and no warning", () => {
-  return expect(diagnose(soundFiles)).resolves.toEqual([]);
+  return expect(diagnose(writeFolder(soundFiles))).resolves.toEqual([]);
 });
 
 test.each(examples.map((example, index) => [`${example.code} (${index + 1})`, example] as const))(
   "%s",
   async (_, example) => {
-    const found = await diagnose(example.files);
+    const found = await diagnose(writeFolder(example.files));
     const fitting = found.filter((one) => one.code === example.code && one.file === example.file);
     expect(fitting, JSON.stringify(found, undefined, 1)).not.toEqual([]);
     expect(fitting.map((one) => textAt(example.files, one).slice(0, 60))).toContainEqual(

@@ -1,5 +1,6 @@
 /** The reference of fields, from the schemas: every field with its kind, whether it must be there, its words and an example. */
 import type { AuthorsGuide, FieldRow, FieldTable } from "../../model/authors-guide.ts";
+import { toldExamples } from "../told-examples.ts";
 import { examples, questionExamples } from "./examples.ts";
 import { flowText } from "./flow-text.ts";
 import { jsonSchemas } from "./index.ts";
@@ -35,6 +36,7 @@ export function authorsGuide(): AuthorsGuide {
   return {
     tables: [...jsonSchemas()].flatMap(([name, schema]) => tablesOf(name, schema as Shape)),
     questions: questionExamples.map((question) => ({ kind: question.kind, text: blockText(question) })),
+    told: toldExamples,
   };
 }
 
