@@ -43,15 +43,16 @@ function cutDemo(id: string, heading: string, ends: Readonly<Record<string, stri
   const [, front, body] = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(text)!;
   const data = parse(front!) as FrontMatter;
   for (const [state, value] of Object.entries(ends)) data.state[state]!.ends = value;
-  // Spare parts are for the way back.
-  for (const [part, { replaces }] of Object.entries(data.parts))
-    if (replaces !== undefined) delete data.parts[part];
+  // Spare parts are for the way back; a figure that numbers one keeps its name.
+  const spares = Object.keys(data.parts).filter((part) => data.parts[part]!.replaces !== undefined);
+  for (const part of spares) delete data.parts[part];
   delete data.leaves;
   delete data.practices;
   const cut = body!
     .slice(0, body!.indexOf(`\n## ${heading}\n`))
     .replace(/^record-for:.*\n/gm, "")
-    .replace(/\]\(#[\w-]+\)/g, "](module.md)");
+    .replace(/\]\(#[\w-]+\)/g, "](module.md)")
+    .replace(/\{of: ([\w-]+), name:/g, (of, part: string) => (spares.includes(part) ? "{name:" : of));
   writeFileSync(file, `---\n${stringify(data)}---\n${cut}\n`);
   rmSync(join(folder, "modules", id, "quiz.yaml"));
   return folder;
