@@ -1,7 +1,6 @@
 /** The bench view: what to know before work, then the steps, which the script shows one at a time. */
 import { t } from "../../src/engine/words.ts";
 import type { Address } from "../../src/model/address.ts";
-import { type ModuleStep, usesIn } from "../../src/model/module.ts";
 import type { BenchData, BenchWait } from "../../src/model/page-data.ts";
 import type { ModuleView } from "../../src/model/site.ts";
 import type { Book } from "../book.ts";
@@ -9,6 +8,7 @@ import { afterWork } from "../components/after-work.ts";
 import { beforeWork } from "../components/before-work.ts";
 import { safety } from "../components/safety.ts";
 import { substances } from "../components/substances.ts";
+import { takenFor } from "../components/taken-for.ts";
 import { tools } from "../components/tools.ts";
 import { work } from "../components/work.ts";
 import { frame } from "../frame.ts";
@@ -44,18 +44,13 @@ ${after(view)}</div>`,
 
 /** What was cleaned dries in the wait after it. */
 function waits({ steps }: ModuleView, book: Book): BenchWait[] {
-  const wets = (step: ModuleStep): boolean =>
-    step.substances.some((id) => {
-      const sheet = book.substances.get(id)?.sheet;
-      return sheet !== undefined && usesIn(step, sheet).includes("cleaning");
-    });
   return steps
     .filter(({ step }) => step.wait > 0)
     .map(({ step }) => ({
       step: step.id,
       minutes: step.wait,
       words: duration(step.wait),
-      dries: step.dries || wets(step),
+      dries: step.dries || takenFor("cleaning", step, book).length > 0,
     }));
 }
 

@@ -9,9 +9,11 @@ import type { ModuleView } from "../../src/model/site.ts";
 import { box } from "../components/box.ts";
 import { checks } from "../components/checks.ts";
 import { ends } from "../components/ends.ts";
+import { partWords } from "../components/part-words.ts";
 import { type Column, ruledTable } from "../components/ruled-table.ts";
 import { hazardIds, hazardsNamed } from "../components/safety-message.ts";
 import { signalWord } from "../components/signal-word.ts";
+import { takenFor } from "../components/taken-for.ts";
 import { type Html, html } from "../html.ts";
 import { capital, listed, sentence } from "../words.ts";
 import { blank, blanks, ruledLines } from "./blanks.ts";
@@ -36,16 +38,16 @@ function found(module: Module): Html {
 /** Boxes, since only who did it knows whether the part was changed. */
 function replaced({ procedure: { parts, leaves } }: Module): Html {
   const fates = {
-    discarded: t`the old one is thrown away`,
-    left: t`the old one is handed back`,
-    onward: t`the old one goes on to other work`,
+    discarded: t`what was there is thrown away`,
+    left: t`what was there is handed back`,
+    onward: t`what was there goes on to other work`,
   };
-  const items = [...parts.values()].flatMap(({ name, replaces }) => {
+  const items = [...parts.values()].flatMap(({ id, replaces }) => {
     const old = replaces === undefined ? undefined : parts.get(replaces);
     if (old === undefined) return [];
     const left = leaves.get(old.id);
     return [
-      html`<li>${box} ${capital(name)}, in place of: ${old.name}${left === undefined ? undefined : `; ${fates[left.fate]}`}</li>\n`,
+      html`<li>${box} ${capital(partWords(id, { parts }))}, in place of: ${partWords(old.id, { parts })}${left === undefined ? undefined : `; ${fates[left.fate]}`}</li>\n`,
     ];
   });
   return html`<h3>Replaced</h3>
@@ -56,7 +58,7 @@ function leftAlone({ procedure }: Module): Html {
   const items = untouched(procedure).map((id) => {
     const set = procedure.fasteners.get(id);
     const why = set?.stays === undefined ? undefined : `: ${set.stays}`;
-    return html`<li>${box} ${capital(set?.name ?? procedure.parts.get(id)?.name ?? id)}${why}</li>\n`;
+    return html`<li>${box} ${capital(set?.name ?? partWords(id, procedure))}${why}</li>\n`;
   });
   return html`<h3>Left alone, and why</h3>
 ${items.length === 0 ? undefined : html`<ul class="ticks">\n${items}</ul>\n`}${ruledLines(2)}`;
@@ -68,9 +70,11 @@ interface Lubricated {
 }
 
 function lubricants({ view, book }: SheetSource): Html | undefined {
-  const rows: Lubricated[] = [...applications(view.module.procedure.steps)].flatMap(([id, uses]) => {
-    const sheet = book.substances.get(id)?.sheet;
-    return sheet?.uses.includes("lubricating") ? [{ title: sheet.title, uses }] : [];
+  const { steps } = view.module.procedure;
+  const oils = new Map(steps.map((step) => [step.id, takenFor("lubricating", step, book)]));
+  const rows: Lubricated[] = [...applications(steps)].flatMap(([id, all]) => {
+    const uses = all.filter(({ step }) => oils.get(step)?.includes(id));
+    return uses.length === 0 ? [] : [{ title: book.substances.get(id)?.sheet.title ?? id, uses }];
   });
   if (rows.length === 0) return undefined;
   const columns: readonly Column<Lubricated>[] = [

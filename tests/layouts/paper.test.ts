@@ -99,7 +99,7 @@ describe("the demonstration sheet", () => {
 
 describe("the owner's sheet", () => {
   test("names what was replaced and what became of the old part", () => {
-    expect(sheet("owner")).toContain("New felt, in place of: old felt; the old one is handed back");
+    expect(sheet("owner")).toContain("New felt, in place of: old felt; what was there is handed back");
   });
 
   test("warns of the machine's own hazards, not of those that a substance brings along", () => {

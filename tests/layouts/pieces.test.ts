@@ -4,6 +4,7 @@ import { bookOf } from "../../layouts/book.ts";
 import { raw } from "../../layouts/html.ts";
 import { modulePage } from "../../layouts/pages/module.ts";
 import { paperPage } from "../../layouts/pages/paper.ts";
+import type { SubstanceUse } from "../../src/model/sheet.ts";
 import type { ModuleView, StepView } from "../../src/model/site.ts";
 import { millSite } from "../render/fixture.ts";
 
@@ -19,10 +20,12 @@ const book = bookOf(
 const { procedure } = mill.module;
 const guards = { ...procedure.parts.get("guard")!, name: "guards", count: 2 };
 
-const loosening = (view: StepView): StepView => ({
-  ...view,
-  step: { ...view.step, purposes: new Map([["spirit", "penetrating"]]) },
-});
+const taking =
+  (purpose: SubstanceUse) =>
+  (view: StepView): StepView => ({
+    ...view,
+    step: { ...view.step, purposes: new Map([["spirit", purpose]]) },
+  });
 
 /** The mill with two guards, which steps take off and put back, and with spirit that loosens. */
 const pair: ModuleView = {
@@ -31,7 +34,7 @@ const pair: ModuleView = {
     ...mill.module,
     procedure: { ...procedure, parts: new Map([...procedure.parts, ["guard", guards]]) },
   },
-  steps: mill.steps.map(loosening),
+  steps: mill.steps.map(taking("penetrating")),
 };
 
 const page = modulePage(pair, book);
@@ -57,4 +60,14 @@ test("what a substance is taken for stands behind it, on the sheet and on paper"
   expect(page).toContain("Spirit</a> (penetrating), outdoors");
   expect(paper).toContain("Spirit (penetrating)");
   expect(modulePage(mill, book)).not.toContain("(penetrating)");
+});
+
+test("the owner is told of what lubricates, and not of what loosens", () => {
+  const taken = (purpose: SubstanceUse): string => {
+    const steps = mill.steps.map(taking(purpose));
+    const whole = { ...procedure, steps: steps.map(({ step }) => step) };
+    return paperPage({ ...mill, module: { ...mill.module, procedure: whole }, steps }, book);
+  };
+  expect(taken("lubricating")).toMatch(/<h3>Lubricants<\/h3>[\s\S]*?Spirit/);
+  expect(taken("penetrating")).not.toContain("<h3>Lubricants</h3>");
 });
