@@ -6,6 +6,7 @@ import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { substanceIds } from "../../src/engine/workshop/air/substances.ts";
+import { person, recordText } from "../support/competency.ts";
 import { copyInPseudo, unmarkedWords, wordsOfContent } from "../support/pseudo-language.ts";
 import { withBrowser } from "./site/browser.ts";
 import { type BuiltSite, builtSite, germanContent } from "./site/in-language.ts";
@@ -79,8 +80,42 @@ async function press(page: Page, words: RegExp): Promise<void> {
   if ((await button.count()) > 0) await button.click();
 }
 
+type Deed = (page: Page) => Promise<unknown>;
+
+/** The moment to which the clock of the bench page is held. */
+const noon = Date.UTC(2027, 2, 4, 12, 0, 0);
+const clockAt =
+  (minutes: number): Deed =>
+  (page) =>
+    page.clock.setFixedTime(noon + minutes * 60_000);
+const hash =
+  (id: string): Deed =>
+  (page) =>
+    page.evaluate((to) => {
+      location.hash = to;
+    }, id);
+const open =
+  (summary: RegExp): Deed =>
+  (page) =>
+    page.locator("summary:visible").filter({ hasText: summary }).first().click();
+const pressing =
+  (words: RegExp): Deed =>
+  (page) =>
+    press(page, words);
+const key =
+  (name: string): Deed =>
+  (page) =>
+    page.keyboard.press(name);
+
+/** Someone who is called as a thing of the content is. */
+const trainee = person("Kurbel");
+const programme = "tag:spritzenhaus.example,2026:werkstatt";
+const given = (name: string, text: string) => ({
+  ...{ name, mimeType: "application/json", buffer: Buffer.from(text) },
+});
+
 describe("what scripts write", () => {
-  test.each<[name: string, path: string, deeds: ((page: Page) => Promise<unknown>)[]]>([
+  test.each<[name: string, path: string, deeds: Deed[]]>([
     [
       "practice",
       `${module}practice/`,
@@ -139,6 +174,107 @@ describe("what scripts write", () => {
           await page.locator("#torque [name=friction]").fill("0.1");
           await page.locator("#torque button[type=submit]").click();
         },
+      ],
+    ],
+    [
+      "bench",
+      `${module}bench/`,
+      [
+        clockAt(0),
+        pressing(/Next/),
+        (page) => page.locator(".step:not(.is-away) .bench-check input").first().check(),
+        (page) => page.getByRole("checkbox", { name: /Done/ }).check(),
+        pressing(/Undo/),
+        (page) => page.setViewportSize({ width: 360, height: 740 }),
+        (page) => page.locator(".tray-strip:visible").click(),
+        hash("putzen"),
+        pressing(/Start (?:the wait|drying)/),
+        hash("kurbel-ab"),
+        (page) => page.locator(".waits-strip").click(),
+        clockAt(30),
+        clockAt(65),
+        pressing(/Put away/),
+        pressing(/Undo/),
+        hash("s_after"),
+        hash("s_before"),
+        open(/Screen and sound/),
+        pressing(/Let me hear it/),
+        open(/Keys and foot switch/),
+        pressing(/Teach a key/),
+        key("Tab"),
+        pressing(/Teach a key/),
+        key("b"),
+        pressing(/Clear/),
+        pressing(/Teach a key/),
+        key("Escape"),
+        pressing(/Hand over to another device/),
+        pressing(/Copy the link/),
+        pressing(/Close/),
+        pressing(/Start over with another machine/),
+        pressing(/No, leave it/),
+        pressing(/Start over with another machine/),
+        pressing(/Yes, start over/),
+      ],
+    ],
+    [
+      "place handed over",
+      `${module}bench/`,
+      [
+        pressing(/Next/),
+        (page) => page.getByRole("checkbox", { name: /Done/ }).check(),
+        async (page) => {
+          await pressing(/Hand over to another device/)(page);
+          const link = await page.locator(".bench-dialog textarea").inputValue();
+          await pressing(/Close/)(page);
+          await pressing(/Start over with another machine/)(page);
+          await pressing(/Yes, start over/)(page);
+          await page.goto(link);
+          await page.reload();
+        },
+        pressing(/Yes, take over/),
+        async (page) => {
+          await page.goto(`${site.url}${module}bench/#s_place=kurbel`);
+          await page.reload();
+        },
+      ],
+    ],
+    [
+      "evening",
+      "desk/evening/",
+      [
+        async (page) => {
+          const text = await recordText(trainee, [], programme);
+          await page.locator("#evening-file").setInputFiles([given("kurbel.record.json", text)]);
+          await page.locator(".evening-card").waitFor();
+        },
+        (page) => page.locator("#evening-task").selectOption({ index: 1 }),
+        (page) => page.locator("#evening-task").selectOption({ index: 0 }),
+        (page) => page.locator(".evening-card input[type=checkbox]").first().check(),
+        (page) => page.locator(".evening-card input[type=radio]").first().check(),
+        (page) => page.locator(".evening-card input[type=radio]").last().check(),
+        (page) => page.locator(".evening-card textarea").fill("Kurbel"),
+        (page) => page.locator("#evening-file").setInputFiles([given("kurbel.json", '{"kurbel": 1}')]),
+        pressing(/Save all files/),
+        (page) => page.locator("#evening-notes").setInputFiles([given("kurbel.notes.json", "{}")]),
+        pressing(/Save the notes as a file/),
+      ],
+    ],
+    [
+      "evening of one who has a key",
+      "desk/",
+      [
+        pressing(/Make a key in/),
+        async (page) => {
+          await page.locator(".did").first().waitFor();
+          await page.goto(`${site.url}desk/evening/`);
+          const text = await recordText(trainee, [], programme);
+          await page.locator("#evening-file").setInputFiles([given("kurbel.record.json", text)]);
+          await page.locator(".evening-card").waitFor();
+        },
+        pressing(/Sign all of it/),
+        (page) => page.locator(".evening-card input[type=radio]").last().check(),
+        pressing(/Sign all of it/),
+        pressing(/Save all files/),
       ],
     ],
     ["record", "record/", [(page) => press(page, /Keep this name/), (page) => press(page, /Erase/)]],

@@ -306,9 +306,12 @@ export const recordOf = (owner: Person, events: readonly RecordEvent[]): Compete
 });
 
 /** A record's file, signed by its owner. */
-export const recordText = (owner: Person, events: readonly RecordEvent[]): Promise<string> =>
-  writeRecord(recordOf(owner, events), {
-    sign: owner.sign,
-    written: "2026-11-27T20:00:00.000Z",
-    primitives: portable,
-  });
+export const recordText = (
+  owner: Person,
+  events: readonly RecordEvent[],
+  programme = identifier,
+): Promise<string> =>
+  writeRecord(
+    { ...recordOf(owner, events), programme },
+    { sign: owner.sign, written: "2026-11-27T20:00:00.000Z", primitives: portable },
+  );
