@@ -15,6 +15,7 @@ import { PictureShop, type PutPictures } from "./pictures/shop.ts";
 import { digestOf } from "./read/digest.ts";
 import { listsOutOfDate } from "./read/out-of-date.ts";
 import type { Written } from "./render/kept.ts";
+import { type PageCount, pageCount } from "./render/page-count.ts";
 import { toolFolder } from "./tool-folder.ts";
 import { wordsOfScripts } from "./words/of-scripts.ts";
 
@@ -49,8 +50,8 @@ export interface BuildOptions {
   readonly pictures?: PictureShop;
   /** False for a site that no device is to keep, as while its content is being written. True where nothing is said. */
   readonly offline?: boolean;
-  /** Told at the beginning of each stage, with how many modules there are once that is known. */
-  readonly tell?: (stage: Stage, modules?: number) => void;
+  /** Told at the beginning of each stage, with how many modules there are once that is known, and with a count of pages once they are made. */
+  readonly tell?: (stage: Stage, modules?: number, count?: PageCount) => void;
 }
 
 /** Builds once. See `buildWith`. */
@@ -108,7 +109,8 @@ export async function buildWith(
       const modules = outlines.filter(({ path, isSound }) => isSound && path.endsWith("/module.md")).length;
       // What devices keep is a list of all files, and what is kept by digest a whole site: those are made as a whole.
       const isWhole = offline || digest !== undefined || !stillStands(siteDir, crew.standing);
-      if (!hasErrors(found)) tell("writing", modules);
+      const count = pageCount(crew.hands.length);
+      if (!hasErrors(found)) tell("writing", modules, count);
       const put = hasErrors(found) ? nothingPut : await pictures.put(shown, outDir, !isWhole);
       const { diagnostics, texts } = gathered([found, { diagnostics: put.diagnostics, texts: new Map() }]);
       if (hasErrors({ diagnostics })) {
@@ -122,6 +124,7 @@ export async function buildWith(
         looked.sizes,
         isWhole ? undefined : resolve(siteDir),
         offline,
+        count,
       );
       const made = { pages, modules };
       if (!isWhole) otherwise.update([...unchanged, ...put.staying]);
@@ -165,6 +168,7 @@ async function write(
   sizes: ReadonlyMap<string, Size>,
   siteDir: string | undefined,
   offline: boolean,
+  count: PageCount,
 ): Promise<Written> {
   const { bundleAssets } = await import("./bundle/bundle.ts");
   const { writeSearch } = await import("./bundle/search.ts");
@@ -177,7 +181,7 @@ async function write(
   const derived = await crew.all((hand) => hand.derive());
   const cards = derived.flatMap((share) => share.cards);
   const releases = derived.flatMap((share) => share.releases);
-  const task = { cards, releases, assets: await bundled, sizes, folders, siteDir };
+  const task = { cards, releases, assets: await bundled, sizes, folders, siteDir, count };
   const [ofModules, index] = await Promise.all([
     crew.all((hand) => hand.renderModules(task)),
     writeSearch([...inOrder(derived), ...sumDocuments()], folders.outDir, crew.search),

@@ -12,6 +12,7 @@ import type { Size } from "../model/picture-files.ts";
 import type { Assets, ModuleCard, SearchDocument } from "../model/site.ts";
 import { type ReadMemory, read } from "../read/read.ts";
 import type { Kept, Written } from "../render/kept.ts";
+import type { PageCount } from "../render/page-count.ts";
 import type { Note } from "../render/write.ts";
 import { toolFolder } from "../tool-folder.ts";
 import { outlinesOf } from "../validate/outlines.ts";
@@ -57,6 +58,7 @@ export interface RenderTask {
   readonly folders: Folders;
   /** The site that was built before and still stands, where only what changed is to be made. */
   readonly siteDir: string | undefined;
+  readonly count: PageCount;
 }
 
 export interface Listed {
@@ -112,7 +114,14 @@ export class Hand {
   }
 
   /** Writes the pages of its modules, and what records load of them, except for what stands already as it would come out. */
-  async renderModules({ cards, assets, sizes, folders, siteDir }: RenderTask): Promise<Written & Listed> {
+  async renderModules({
+    cards,
+    assets,
+    sizes,
+    folders,
+    siteDir,
+    count,
+  }: RenderTask): Promise<Written & Listed> {
     const { renderModules } = await import("../render/render.ts");
     const { writeModuleData } = await import("../render/record-data.ts");
     const listed: EditionFile[] = [];
@@ -121,12 +130,12 @@ export class Hand {
     const { released } = this.#content!;
     const data = this.#derived!.releases.map((each) => moduleData(each, released.get(each.module) ?? []));
     const unchanged = writeModuleData(data, folders.outDir, kept);
-    const written = await renderModules(this.#site(cards), assets, sizes, folders.outDir, kept);
+    const written = await renderModules(this.#site(cards), assets, sizes, folders.outDir, kept, count);
     return { ...written, unchanged: [...unchanged, ...written.unchanged], listed };
   }
 
   /** Writes the pages that belong to no module and returns how many. Its share must hold the home page's module. */
-  async renderProgramme({ cards, releases, assets, sizes, folders }: RenderTask): Promise<number> {
+  async renderProgramme({ cards, releases, assets, sizes, folders, count }: RenderTask): Promise<number> {
     const { renderProgramme } = await import("../render/render.ts");
     const { writeProgrammeData } = await import("../render/record-data.ts");
     const site = this.#site(cards);
@@ -141,7 +150,7 @@ export class Hand {
       await writeManifest({ ...folders, layoutsDir: toolFolder("layouts"), programme: site.programme });
     }
     const { authorsGuide } = await import("../validate/schema/reference.ts");
-    return renderProgramme(site, assets, sizes, folders.outDir, authorsGuide());
+    return renderProgramme(site, assets, sizes, folders.outDir, authorsGuide(), count);
   }
 
   #site(cards: readonly ModuleCard[]) {

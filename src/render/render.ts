@@ -7,9 +7,10 @@ import type { Assets, Site } from "../model/site.ts";
 import { type PageGroup, writePages } from "./eleventy.ts";
 import { copyLayoutFiles } from "./files.ts";
 import { type Kept, keep, sortOut, type Written } from "./kept.ts";
+import { counting, type PageCount } from "./page-count.ts";
 import { pagesOfModules, programmeGroups } from "./pages.ts";
 import { proseRenderer } from "./prose.ts";
-import { writeEach } from "./write.ts";
+import { writeInStretches } from "./write.ts";
 
 /** Sizes of the content's pictures, by path. */
 export type Sizes = ReadonlyMap<string, Size>;
@@ -24,12 +25,14 @@ export async function renderModules(
   sizes: Sizes,
   outDir: string,
   kept: Kept = { siteDir: undefined, pages: new Map() },
+  counted?: PageCount,
 ): Promise<Written> {
   const { sheets, others } = pagesOfModules(bookFor(site, assets, sizes));
   const ofSheets = sortOut(sheets, kept);
   const ofOthers = sortOut(others, kept);
-  await writePages([{ name: "module", pages: ofSheets.changed }], outDir);
-  writeEach(ofOthers.changed, outDir, kept.note);
+  const [first, then] = counting([ofSheets.changed, ofOthers.changed], counted);
+  await writePages([{ name: "module", pages: first! }], outDir);
+  await writeInStretches(then!, outDir, kept.note);
   keep([...ofSheets.changed, ...ofOthers.changed], kept, outDir);
   return {
     pages: sheets.length + others.length,
@@ -48,9 +51,17 @@ export async function renderProgramme(
   sizes: Sizes,
   outDir: string,
   authors?: AuthorsGuide,
+  counted?: PageCount,
 ): Promise<number> {
   const groups = programmeGroups({ ...bookFor(site, assets, sizes), authors });
-  await writePages(groups, outDir);
+  const pages = counting(
+    groups.map((group) => group.pages),
+    counted,
+  );
+  await writePages(
+    groups.map(({ name }, at) => ({ name, pages: pages[at]! })),
+    outDir,
+  );
   await copyLayoutFiles(outDir);
   return count(groups);
 }
