@@ -61,3 +61,21 @@ test("on paper the drawing is as wide as the paper at most, and no band is cut",
   for (const right of widths) expect(right).toBeLessThanOrEqual(710);
   expect(new Set(breaks)).toEqual(new Set(["avoid"]));
 });
+
+test("where writing runs from right to left, number and title still lie in their box", async () => {
+  const { page } = await visitor.open(path, { viewport: { width: 1280, height: 900 } });
+  await page.evaluate(() => {
+    document.documentElement.dir = "rtl";
+  });
+  const outside = await page.evaluate(() =>
+    [...document.querySelectorAll(".drawing a")].flatMap((box) => {
+      const { left, right } = box.querySelector("rect")!.getBoundingClientRect();
+      return [...box.querySelectorAll("text")]
+        .map((text) => ({ text: text.textContent, place: text.getBoundingClientRect() }))
+        .filter(({ place }) => place.left < left || place.right > right)
+        .map(({ text }) => text);
+    }),
+  );
+  expect(await page.locator(".drawing a").count()).toBeGreaterThan(10);
+  expect(outside).toEqual([]);
+});
