@@ -1,6 +1,4 @@
-import { isAscii } from "node:buffer";
 import { createReadStream, statSync } from "node:fs";
-import { StringDecoder } from "node:string_decoder";
 import { BadInput } from "../command.ts";
 
 /**
@@ -13,10 +11,8 @@ export async function* openLines(file: string, longest: number): AsyncGenerator<
     throw new BadInput(`${file}: there is no such file`);
   let rest: string | undefined;
   let number = 0;
-  for await (const piece of textOf(file)) {
-    const text: string = rest === undefined ? piece.replace(/^\uFEFF/, "") : `${rest}${piece}`;
-    // A CR at the end of a piece may be half of an end that goes on in the next.
-    const lines: string[] = text.split(/\r\n|\n|\r(?!$)/);
+  for await (const piece of createReadStream(file, "utf8") as AsyncIterable<string>) {
+    const lines = cut(rest === undefined ? piece.replace(/^\uFEFF/, "") : rest + piece);
     rest = lines.pop()!;
     number += lines.length;
     const long = lines.findIndex((line) => line.length > longest);
@@ -27,13 +23,9 @@ export async function* openLines(file: string, longest: number): AsyncGenerator<
   if (rest) yield [rest.replace(/\r$/, "")];
 }
 
-/** A file of sittings is mostly ASCII, which need not be decoded. */
-async function* textOf(file: string): AsyncGenerator<string> {
-  const decoder = new StringDecoder("utf8");
-  for await (const piece of createReadStream(file, { highWaterMark: 256 * 1024 }) as AsyncIterable<Buffer>)
-    yield isAscii(piece) ? decoder.end() + piece.toString("latin1") : decoder.write(piece);
-  yield decoder.end();
-}
+/** A CR at the end may be half of an end that goes on in the next piece. */
+const cut = (text: string): string[] =>
+  text.includes("\r") ? text.split(/\r\n|\n|\r(?!$)/) : text.split("\n");
 
 const tooLong = (file: string, number: number, longest: number): BadInput =>
   new BadInput(`${file}:${number}: the line is longer than ${longest} characters`);
