@@ -1,5 +1,8 @@
 /** A programme in German: the site speaks it, on the pages and in what its scripts write. */
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { runTool } from "../support/run-command.ts";
 import { axeViolations } from "./site/axe.ts";
 import { withBrowser } from "./site/browser.ts";
 import { type BuiltSite, builtSite, germanContent } from "./site/in-language.ts";
@@ -66,4 +69,18 @@ test("a sum takes and gives a decimal comma", async () => {
   await sum.getByRole("button", { name: "Berechnen" }).click();
   // NIST SP 811, Appendix B: 1 lbf·in = 0.112 984 8 N·m.
   await expect.poll(() => sum.innerText()).toMatch(/0,9\sN·m = 7,966\slbf·in/);
+});
+
+test("a module's one file speaks it too, where a figure is enlarged", { timeout: 180_000 }, async () => {
+  const file = join(site.folder, "..", "kaffeemuehle.html");
+  const call = ["build", "--content", germanContent, "--single", "kaffeemuehle", "--to", file];
+  const { code, stderr } = await runTool(call);
+  expect(code, stderr).toBe(0);
+  const { page } = await visitor.open("");
+  await page.goto(`${pathToFileURL(file).href}#part_quiz`);
+  await page.locator("#part_quiz").getByRole("button", { name: "Vergrößern" }).click();
+  const dialog = page.getByRole("dialog", { name: "Abbildung vergrößert" });
+  await dialog.waitFor();
+  await dialog.getByRole("button", { name: "Schließen" }).click();
+  await dialog.waitFor({ state: "detached" });
 });

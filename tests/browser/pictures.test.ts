@@ -315,7 +315,9 @@ test("the figure of a question is enlarged by keyboard, nothing is answered by i
   expect(troubles).toEqual([]);
 });
 
-test("in a module's one file the figure of a sheet and of a question are enlarged, and nothing is asked for", async () => {
+test("in a module's one file the figure of a sheet and of a question are enlarged, and nothing is asked for", {
+  timeout: 180_000,
+}, async () => {
   const file = join(folder, "box-enlarged.html");
   const asks = `
   - id: lid-place
