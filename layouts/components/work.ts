@@ -22,7 +22,7 @@ export function work(phases: readonly PhaseOfWork[], page: StepPage): Html {
     isStep(item)
       ? step(item, place(item), page)
       : plainSection(item, anchorOf(item), page.view.module.path, page.book, page.from, 1);
-  return html`${phases.map((phase) => html`${heading(phase)}${phase.items.map(show)}`)}`;
+  return html`${phases.map((phase) => html`${heading(phase, page.isApart !== true)}${phase.items.map(show)}`)}`;
 }
 
 /** For each step, the hazards that no earlier step names. */
@@ -37,9 +37,11 @@ function freshHazards(steps: readonly StepView[]): Map<string, ReadonlySet<strin
   );
 }
 
-function heading({ title, steps }: PhaseOfWork): Html {
+/** With a way back to the list of all steps, where they stand on one long page. */
+function heading({ title, steps }: PhaseOfWork, isOnePage: boolean): Html {
   const minutes = steps.reduce((sum, each) => sum + each.step.time, 0);
   const time = minutes > 0 ? `, ${duration(minutes)}` : "";
-  return html`<div class="phase"><h2>${title}</h2><p>${counted(steps.length, "step")}${time}</p></div>
+  const back = isOnePage ? html` <a class="on-screen" href="#s_order">Order of work</a>` : undefined;
+  return html`<div class="phase"><h2>${title}</h2><p>${counted(steps.length, "step")}${time}${back}</p></div>
 `;
 }
