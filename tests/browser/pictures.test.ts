@@ -180,7 +180,16 @@ const folder = mkdtempSync(join(tmpdir(), "benchwright-photo-"));
 const content = withFile(
   "modules/box/figures/lid.jpg",
   await photograph("jpeg", { width: 2000, height: 1500, orientation: 6 }),
-  changed("modules/box/module.md", "id: clean\n", `id: clean\n${figure}\n`),
+  changed(
+    "modules/box/module.md",
+    "id: clean\n",
+    `id: clean\n${figure}\n`,
+    changed(
+      "modules/box/module.md",
+      "![A box](figures/box.svg)",
+      "![A box](figures/box.svg) ![A photograph](figures/lid.jpg)",
+    ),
+  ),
 );
 const built = await runTool(["build", "--content", writeFolder(content), "--to", join(folder, "site")]);
 if (built.code !== 0) throw new Error(`the programme can't be built:\n${built.stdout}${built.stderr}`);
@@ -225,6 +234,18 @@ test("enlarged, a photograph is its widest file, with its numbers", async () => 
   const photo = dialog.getByRole("img", { name: "The lid" });
   await expect.poll(() => photo.evaluate((own) => (own as HTMLImageElement).currentSrc)).toMatch(/lid\.jpg$/);
   expect(await dialog.locator(".item-numbers text").allTextContents()).toEqual(["1", "2"]);
+});
+
+test("of two pictures in a paragraph each is enlarged by the button behind it", async () => {
+  const { page } = await shed.open("modules/box/");
+  const paragraph = page.locator("p", { has: page.getByRole("img", { name: "A photograph" }) });
+  const dialog = page.getByRole("dialog", { name: "Figure enlarged" });
+  for (const [at, name] of ["A box", "A photograph"].entries()) {
+    await paragraph.getByRole("button", { name: "Enlarge" }).nth(at).click();
+    await dialog.getByRole("img", { name }).waitFor();
+    await page.keyboard.press("Escape");
+    await dialog.waitFor({ state: "detached" });
+  }
 });
 
 test("a page with a numbered photograph breaks no rule that a machine can check", async () => {
