@@ -75,3 +75,25 @@ test("what must come before what is told in words as well", async () => {
   const section = page.getByRole("region", { name: "The same in words" });
   expect(await section.getByRole("listitem").count()).toBeGreaterThan(10);
 });
+
+test("on a phone each row of a table in prose is an entry, whose cells bear their columns' names and break no word", async () => {
+  const path = sitePages().find(({ html }) => html.includes('<table class="ruled">\n<thead>\n'))!.path;
+  const { page } = await visitor.open(path, { viewport: { width: 320, height: 700 } });
+  const cells = await page.evaluate(() =>
+    [...document.querySelectorAll(".prose td")].map((cell) => ({
+      name: cell.getAttribute("data-name") ?? "",
+      said: getComputedStyle(cell, "::before").content,
+      width: cell.clientWidth,
+    })),
+  );
+  expect(cells.length).toBeGreaterThan(3);
+  for (const { name, said, width } of cells) {
+    expect(name).not.toBe("");
+    expect(said).toContain(name);
+    // The width of the page but for its margins.
+    expect(width).toBeGreaterThan(250);
+  }
+  await page.setViewportSize({ width: 1280, height: 900 });
+  const headed = page.locator(".prose tbody th").first();
+  expect(await headed.evaluate((cell) => getComputedStyle(cell).display)).toBe("table-cell");
+});
