@@ -1,4 +1,4 @@
-/** The main screens, and what is done on each before the picture is taken. */
+/** A screen of each kind, and what is done on each before the picture is taken. */
 import type { Page } from "playwright-core";
 
 export interface Screen {
@@ -25,7 +25,11 @@ export const screens: readonly Screen[] = [
   { name: "dry-run", path: `${motor}dry-run/` },
   { name: "quiz", path: `${motor}quiz/` },
   { name: "paper", path: `${motor}paper/` },
+  { name: "key", path: `${motor}quiz/key/` },
   { name: "drill", path: "modules/bench-drill/" },
+  { name: "foundation", path: "modules/inspection-and-measuring/" },
+  { name: "tools", path: "tools/" },
+  { name: "substances", path: "substances/" },
   { name: "tool", path: "tools/spring-hook/", isWhole: true },
   { name: "substance", path: "substances/white-spirit/", isWhole: true },
   { name: "hazards", path: "hazards/" },
@@ -38,8 +42,15 @@ export const screens: readonly Screen[] = [
     },
   },
   { name: "sums", path: "sums/" },
+  { name: "threads", path: "sums/threads/" },
+  { name: "formulas", path: "sums/formulas/" },
   { name: "record", path: "record/", isWhole: true },
   { name: "desk", path: "desk/" },
+  { name: "evening", path: "desk/evening/" },
+  { name: "check", path: "check/" },
+  { name: "faults", path: "faults/" },
+  { name: "authors", path: "authors/" },
+  { name: "away", path: "away/" },
   { name: "about", path: "about/", isWhole: true },
   { name: "poster", path: "poster/" },
 ];
