@@ -105,7 +105,7 @@ test("the list names each number, with its count, the steps that move it and whe
   expect(numbersOf("remove", "guard")).toBe("2");
   expect(guard).toMatch(
     new RegExp(
-      `^1 guard Comes off: step 2 .*Goes back: step ${numbersOf("refit", "guard")} Kept: shelf, face up$`,
+      `^1 guard Taken off: step 2 .*Put back: step ${numbersOf("refit", "guard")} Kept: shelf, face up$`,
     ),
   );
   expect(screws).toMatch(/^2 guard screws × 3 Slackened: steps? 2 .*Kept: tray 1, on a card$/);
@@ -115,11 +115,11 @@ test("the list names each number, with its count, the steps that move it and whe
 
 test("a number says its item's name, and where it comes off and goes back", () => {
   const [guard, screws, frame] = listed.map((each) => itemSaid(each, mill));
-  expect(guard).toMatch(/^1 guard: comes off in step 2, goes back in step \d+$/);
-  expect(screws).toMatch(/^2 guard screws: comes off in step \d+, goes back in step \d+$/);
+  expect(guard).toMatch(/^1 guard: taken off in step 2, put back in step \d+$/);
+  expect(screws).toMatch(/^2 guard screws: taken off in step \d+, put back in step \d+$/);
   expect(frame).toBe("3 frame");
   const never = { ...item(4, 1, 1), of: "no-such", name: "bed" };
-  expect(itemSaid(never, mill)).toBe("4 bed: stays as it is");
+  expect(itemSaid(never, mill)).toBe("4 bed: left alone");
 });
 
 test("numbered things bear their ids on trays, others do not", () => {
