@@ -3,6 +3,7 @@ import { type DBSchema, openDB } from "idb";
 import type { JsonObject } from "../../engine/competency/json.ts";
 import type { Outcome } from "../../engine/competency/levels.ts";
 import type { Statement } from "../../engine/competency/sign-off.ts";
+import { inTime } from "../page/in-time.ts";
 
 /** A key that signs here. The browser hands out no secret of it. */
 export interface KeptKey {
@@ -69,8 +70,8 @@ type StoreName = (typeof stores)[number];
 export const noteKey = ({ owner, module, phase }: Pick<EveningNote, "owner" | "module" | "phase">): string =>
   `${owner} ${module} ${phase}`;
 
-/** A database that does not answer is as good as none; milliseconds. */
-const patience = 10_000;
+/** A database that does not answer is as good as none; seconds. */
+const patience = 10;
 
 /** Never fails: where the browser denies storage, things are kept until the page is left. */
 export async function openDesk(programme: string): Promise<DeskShelf> {
@@ -82,16 +83,13 @@ export async function openDesk(programme: string): Promise<DeskShelf> {
 }
 
 async function databaseDesk(programme: string): Promise<DeskShelf> {
-  const late = new Promise<never>((_, reject) => {
-    setTimeout(() => reject(new DOMException("no answer", "TimeoutError")), patience);
-  });
   const opening = openDB<DeskSchema>(`benchwright-desk:${programme}`, 1, {
     upgrade(database) {
       for (const name of stores) database.createObjectStore(name);
     },
     blocking: (_now, _then, event) => (event.target as IDBDatabase).close(),
   });
-  const database = await Promise.race([opening, late]);
+  const database = await inTime(opening, patience);
   return {
     isKept: true,
     all: (name) => database.getAll(name),

@@ -1,6 +1,7 @@
 /** The browser's database for the record of one programme. */
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { RecordEvent } from "../../engine/competency/event.ts";
+import { inTime } from "../page/in-time.ts";
 import type { Own } from "./shelf.ts";
 
 export interface RecordSchema extends DBSchema {
@@ -18,8 +19,8 @@ const version = 1;
 /** Sites of several programmes may stand on one host: each has a database of its own. */
 export const databaseName = (programme: string): string => `benchwright-record:${programme}`;
 
-/** A database that does not answer in so many milliseconds is as good as none; a slow phone must not be taken for one. */
-const patience = 15_000;
+/** A database that does not answer in so many seconds is as good as none; a slow phone must not be taken for one. */
+const patience = 15;
 
 /** Rejects where the browser denies storage, and where it does not answer. */
 export function openDatabase(programme: string): Promise<Database> {
@@ -32,6 +33,7 @@ export function openDatabase(programme: string): Promise<Database> {
       // A page of a later version, or an erasing one, is not kept waiting.
       blocking: (_now, _then, event) => (event.target as IDBDatabase).close(),
     }),
+    patience,
   );
 }
 
@@ -46,15 +48,9 @@ export async function openIfThere(programme: string): Promise<Database | undefin
           transaction.abort();
         },
       }),
+      patience,
     );
   } catch {
     return undefined;
   }
-}
-
-function inTime<Value>(promise: Promise<Value>): Promise<Value> {
-  const late = new Promise<never>((_, reject) => {
-    setTimeout(() => reject(new DOMException("no answer", "TimeoutError")), patience);
-  });
-  return Promise.race([promise, late]);
 }
