@@ -21,6 +21,7 @@ const looks: readonly Look[] = [
   { name: "320", options: at(320, 700) },
   { name: "768", options: at(768, 1024) },
   { name: "1440", options: at(1440, 900) },
+  { name: "768-dark", options: { ...at(768, 1024), colorScheme: "dark" } },
   { name: "320-dark", options: { ...at(320, 700), colorScheme: "dark" } },
   { name: "1440-dark", options: { ...at(1440, 900), colorScheme: "dark" } },
   { name: "zoom-200", options: { ...at(720, 450), deviceScaleFactor: 2 } },
