@@ -1,4 +1,5 @@
 /** What the numbers of a figure are: name, count, where in the work each is moved, and where it is kept meanwhile. */
+import { piecesOf } from "../../src/engine/procedure/pieces.ts";
 import type { ActKind } from "../../src/engine/procedure/procedure.ts";
 import { t } from "../../src/engine/words.ts";
 import type { ItemReference, Module } from "../../src/model/module.ts";
@@ -27,8 +28,7 @@ export function itemName({ of, name }: ItemReference, { procedure }: Module): st
 
 function row(item: ItemReference, view: ModuleView, ids: ItemIds): Html {
   const { procedure } = view.module;
-  const of = item.of ?? "";
-  const { count: pieces = 1 } = procedure.parts.get(of) ?? procedure.fasteners.get(of) ?? {};
+  const pieces = item.of === undefined ? 1 : piecesOf(item.of, procedure);
   const count = pieces > 1 ? html` <span class="item-count">× ${pieces}</span>` : undefined;
   return html`<li id="${ids.row(item.number)}"${item.of === undefined ? undefined : html` data-of="${item.of}"`}><a class="item-number" href="#${ids.place(item.number)}" data-item="${item.number}">${item.number}</a> <div><b>${itemName(item, view.module)}</b>${count}${about(item.of, view)}</div></li>
 `;

@@ -33,22 +33,16 @@ export function derive(content: Content): Derived {
 
 function viewOf(module: Module, content: Content): ModuleView {
   const view = deriveModule(module, content);
-  if (content.programme.identifier === undefined) return marked(view, statusOf(module, undefined, content));
-  const release = releaseOf(view, content);
-  return released(view, release, statusOf(module, release, content));
+  const release = content.programme.identifier === undefined ? undefined : releaseOf(view, content);
+  return marked(view, release, statusOf(module, release, content));
 }
 
-const released = remembered(
-  (view: ModuleView, release: Release, status: Status | undefined): ModuleView => ({
+const marked = remembered(
+  (view: ModuleView, release: Release | undefined, status: Status | undefined): ModuleView => ({
     ...view,
     release,
     status,
   }),
-);
-
-const marked = remembered(
-  (view: ModuleView, status: Status | undefined): ModuleView =>
-    status === undefined ? view : { ...view, status },
 );
 
 /** The site of all modules whose cards are given, with the views of all or of a share of them. */

@@ -89,7 +89,7 @@ export interface ModuleView {
   readonly sessions: Sessions | undefined;
   readonly quiz: ModuleQuiz | undefined;
   /** As evidence refers to it; undefined where the programme keeps no records. */
-  readonly release?: Release;
+  readonly release?: Release | undefined;
   readonly status?: Status | undefined;
 }
 

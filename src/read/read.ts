@@ -5,6 +5,7 @@ import { join } from "node:path";
 import type { Code } from "../model/codes.ts";
 import { codes } from "../model/codes.ts";
 import type { Diagnostic } from "../model/diagnostic.ts";
+import { idPattern } from "../model/id.ts";
 import { placeAt } from "../model/place.ts";
 import { blankSource, type Reading, ruledKinds, type Source, type SourceKind } from "../model/source.ts";
 import { emptyModules, type FoundFile, findFiles } from "./files.ts";
@@ -76,7 +77,7 @@ function outwardFault(
   const limit = known.kind === "picture" ? pictureLimit : textLimit;
   if (size > limit)
     return { code: "too-large", message: `the file has ${size} bytes; the limit is ${limit}` };
-  if (known.kind === "picture" || /^[a-z][a-z0-9-]*$/.test(known.id)) return undefined;
+  if (known.kind === "picture" || idPattern.test(known.id)) return undefined;
   return { code: "bad-id", message: `"${known.id}" is not a good id` };
 }
 

@@ -1,4 +1,5 @@
 /** How many pages a build has to make and how many it has made: in memory that hands on all threads share. */
+import type { PageGroup } from "./eleventy.ts";
 import type { Page } from "./page.ts";
 
 /** Made by `pageCount`; it may be sent to another thread, and is the same one there. */
@@ -20,15 +21,15 @@ export function readCount(count: PageCount): { readonly made: number; readonly w
 }
 
 /** The same pages, each of which counts once it is made: all that a hand makes at a time. Without a count they are left as they are. */
-export function counting(
-  groups: readonly (readonly Page[])[],
-  count: PageCount | undefined,
-): readonly (readonly Page[])[] {
+export function counting(groups: readonly PageGroup[], count: PageCount | undefined): readonly PageGroup[] {
   if (count === undefined) return groups;
-  const pages = groups.reduce((sum, { length }) => sum + length, 0);
-  Atomics.add(count, wanted, pages);
+  const all = groups.reduce((sum, { pages }) => sum + pages.length, 0);
+  Atomics.add(count, wanted, all);
   Atomics.sub(count, silent, 1);
-  return groups.map((group) => group.map((page) => ({ ...page, make: () => counted(page, count) })));
+  return groups.map(({ name, pages }) => ({
+    name,
+    pages: pages.map((page) => ({ ...page, make: () => counted(page, count) })),
+  }));
 }
 
 function counted({ make }: Page, count: PageCount): string {

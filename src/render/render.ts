@@ -30,9 +30,15 @@ export async function renderModules(
   const { sheets, others } = pagesOfModules(bookFor(site, assets, sizes));
   const ofSheets = sortOut(sheets, kept);
   const ofOthers = sortOut(others, kept);
-  const [first, then] = counting([ofSheets.changed, ofOthers.changed], counted);
-  await writePages([{ name: "module", pages: first! }], outDir);
-  await writeInStretches(then!, outDir, kept.note);
+  const [byEleventy, directly] = counting(
+    [
+      { name: "module", pages: ofSheets.changed },
+      { name: "companion", pages: ofOthers.changed },
+    ],
+    counted,
+  );
+  await writePages([byEleventy!], outDir);
+  await writeInStretches(directly!.pages, outDir, kept.note);
   keep([...ofSheets.changed, ...ofOthers.changed], kept, outDir);
   return {
     pages: sheets.length + others.length,
@@ -54,14 +60,7 @@ export async function renderProgramme(
   counted?: PageCount,
 ): Promise<number> {
   const groups = programmeGroups({ ...bookFor(site, assets, sizes), authors });
-  const pages = counting(
-    groups.map((group) => group.pages),
-    counted,
-  );
-  await writePages(
-    groups.map(({ name }, at) => ({ name, pages: pages[at]! })),
-    outDir,
-  );
+  await writePages(counting(groups, counted), outDir);
   await copyLayoutFiles(outDir);
   return count(groups);
 }

@@ -1,12 +1,11 @@
 /** What the thing that is begun is to be called: the name of its folder or file. */
+import { idPattern } from "../../model/id.ts";
 import { slugOf } from "../../model/link.ts";
 import { WrongCall } from "../command.ts";
 
-const isId = (text: string): boolean => /^[a-z][a-z0-9-]*$/.test(text);
-
 /** Throws a WrongCall that suggests an id where one can be made of what was said. */
 export function refuseBadId(id: string): void {
-  if (!isId(id)) throw new WrongCall(badIdWords(id));
+  if (!idPattern.test(id)) throw new WrongCall(badIdWords(id));
 }
 
 /** Of what was said as an id, in one word or several. */
@@ -25,5 +24,5 @@ function idLike(said: string): string | undefined {
   const alike = slugOf(parted)
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^[0-9-]+|-+$/g, "");
-  return isId(alike) && (alike !== "section" || /section/i.test(said)) ? alike : undefined;
+  return idPattern.test(alike) && (alike !== "section" || /section/i.test(said)) ? alike : undefined;
 }

@@ -34,9 +34,10 @@ export function bytesToSign(
   config: JsonObject,
   { sha256 }: Pick<Primitives, "sha256">,
 ): Uint8Array {
+  const hashWithout = (part: JsonObject, name: string) => sha256(utf8(canonicalText(without(part, name))));
   const bytes = new Uint8Array(64);
-  bytes.set(sha256(utf8(canonicalText(without(config, "proofValue")))));
-  bytes.set(sha256(utf8(canonicalText(without(document, "proof")))), 32);
+  bytes.set(hashWithout(config, "proofValue"));
+  bytes.set(hashWithout(document, "proof"), 32);
   return bytes;
 }
 

@@ -1,6 +1,6 @@
 /** Whether work may be left as it stands: nothing wet, under tension or loose that must not be left so. */
 import type { Machine, Step } from "./procedure.ts";
-import { type Relations, relationsOf } from "./relations.ts";
+import { relationsOf } from "./relations.ts";
 import type { Tray } from "./tray.ts";
 
 /** How a fastener set may be loose: some of it slack, some of it out. */
@@ -39,12 +39,11 @@ export function unsafeAfter<S extends Step>(
   neverLeft: NeverLeft,
   dampness: (step: S) => Dampness,
 ): Unsafe[][] {
-  const relations = relationsOf(machine);
-  const families = familiesOf(relations, neverLeft);
+  const watch = watchOf(machine, neverLeft);
   const wet = new Map<string, string>();
   return steps.map((step, index) => {
     soak(step, dampness(step), wet);
-    const inTray = unsafeIn(trays[index]!, neverLeft, families, relations);
+    const inTray = unsafeIn(trays[index]!, neverLeft, watch);
     return [...inTray, ...[...wet].map(([target, since]): Unsafe => ({ kind: "wet", target, since }))];
   });
 }
@@ -58,20 +57,29 @@ function soak(step: Step, dampness: Dampness, wet: Map<string, string>): void {
   if (step.wait > 0) wet.clear();
 }
 
-/** For each part that must not be left off, all that may stand in its place. */
-function familiesOf({ machine, isReplacement }: Relations, { parts }: NeverLeft): Map<string, string[]> {
-  const others = (part: string) => [...machine.parts.keys()].filter((other) => isReplacement(part, other));
-  return new Map([...parts].map((part) => [part, [part, ...others(part)]]));
+interface Watch {
+  /** For each part that must not be left off, all that may stand in its place. */
+  readonly families: ReadonlyMap<string, readonly string[]>;
+  /** For each set that must not be left loose, the parts that it holds. */
+  readonly held: ReadonlyMap<string, readonly string[]>;
 }
 
-function unsafeIn(
-  tray: Tray,
-  neverLeft: NeverLeft,
-  families: ReadonlyMap<string, readonly string[]>,
-  { heldBy }: Relations,
-): Unsafe[] {
-  const hangs = (set: string): boolean =>
-    heldBy(set).length === 0 || heldBy(set).some((part) => !tray.parts.has(part));
+/** Most machines have nothing to be watched, and need no relations for it. */
+function watchOf(machine: Machine, { parts, fasteners }: NeverLeft): Watch {
+  if (parts.size + fasteners.size === 0) return { families: new Map(), held: new Map() };
+  const { isReplacement, heldBy } = relationsOf(machine);
+  const others = (part: string) => [...machine.parts.keys()].filter((other) => isReplacement(part, other));
+  return {
+    families: new Map([...parts].map((part) => [part, [part, ...others(part)]])),
+    held: new Map([...fasteners.keys()].map((set) => [set, heldBy(set)])),
+  };
+}
+
+function unsafeIn(tray: Tray, neverLeft: NeverLeft, { families, held }: Watch): Unsafe[] {
+  const hangs = (set: string): boolean => {
+    const parts = held.get(set)!;
+    return parts.length === 0 || parts.some((part) => !tray.parts.has(part));
+  };
   return [
     ...[...neverLeft.states].flatMap(([state, values]): Unsafe[] => {
       const value = tray.states.get(state) ?? "";

@@ -1,5 +1,6 @@
 /** What lies in what, what holds what and what covers what, looked up once. */
 import { t } from "../words.ts";
+import { piecesOf } from "./pieces.ts";
 import type { Machine, Part } from "./procedure.ts";
 
 export interface Relations {
@@ -65,7 +66,7 @@ export function relationsOf(machine: Machine): Relations {
     machine,
     part: (id) => parts.get(id),
     the: (id) => t`the ${machine.parts.get(id)?.name ?? machine.fasteners.get(id)?.name ?? id}`,
-    isPlural: (id) => ((machine.parts.get(id) ?? machine.fasteners.get(id))?.count ?? 1) > 1,
+    isPlural: (id) => piecesOf(id, machine) > 1,
     chain,
     holds: (set, part) => parts.get(part)?.heldBy.has(set) ?? false,
     heldBy,

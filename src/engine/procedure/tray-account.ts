@@ -1,5 +1,6 @@
 /** The tray as it is shown: compartments by where things are kept, what changed, what is slack. */
 import { t } from "../words.ts";
+import { piecesOf } from "./pieces.ts";
 import type { FastenerSet, Machine } from "./procedure.ts";
 import type { Tray } from "./tray.ts";
 
@@ -66,8 +67,8 @@ export function orderOff(machine: Machine, trays: readonly Tray[]): string[] {
 }
 
 /** How many of a thing are off; of a part all its pieces, or 0. */
-export function outOf(id: string, { parts }: Machine, tray: Tray): number {
-  return tray.parts.has(id) ? (parts.get(id)?.count ?? 1) : (tray.sets.get(id)?.out ?? 0);
+export function outOf(id: string, machine: Machine, tray: Tray): number {
+  return tray.parts.has(id) ? piecesOf(id, machine) : (tray.sets.get(id)?.out ?? 0);
 }
 
 function account(machine: MatchedMachine, order: readonly string[], before: Tray, after: Tray): TrayAccount {

@@ -2,7 +2,9 @@
 
 import { t } from "../words.ts";
 import { bad, good, type Result } from "../workshop/result.ts";
+import { type Guess, tally } from "./guess.ts";
 import { type AnswerCode, jsonKind, type QuestionProblem, questionProblem, type Remark } from "./kind.ts";
+import { none, whole } from "./ratio.ts";
 
 export interface Option {
   readonly text: string;
@@ -40,6 +42,10 @@ export function optionProblems(options: readonly Option[]): QuestionProblem[] {
   }
   return problems;
 }
+
+/** Where one is taken: any of them, equally likely. */
+export const optionGuesses = (options: readonly Option[]): Guess[] =>
+  tally(options.map(({ right }) => ({ credit: right ? whole : none, failsCritical: false, ways: 1n })));
 
 function equalOptions(options: readonly Option[]): QuestionProblem[] {
   const texts = options.map(folded);

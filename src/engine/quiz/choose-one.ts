@@ -1,5 +1,4 @@
-import { type Option, optionProblems, optionRemarks, readOption } from "./choice.ts";
-import { tally } from "./guess.ts";
+import { type Option, optionGuesses, optionProblems, optionRemarks, readOption } from "./choice.ts";
 import { type Asked, answered, isBlank, type Kind, questionProblem, type Setting } from "./kind.ts";
 import { none, whole } from "./ratio.ts";
 import { shuffle } from "./shuffle.ts";
@@ -42,9 +41,5 @@ export const chooseOneSetting: Setting<ChooseOne> = {
       ...problems,
     ];
   },
-  guesses({ options }) {
-    return tally(
-      options.map(({ right }) => ({ credit: right ? whole : none, failsCritical: false, ways: 1n })),
-    );
-  },
+  guesses: ({ options }) => optionGuesses(options),
 };

@@ -1,6 +1,5 @@
 import { t } from "../words.ts";
-import { type Option, optionProblems, optionRemarks, readOption } from "./choice.ts";
-import { tally } from "./guess.ts";
+import { type Option, optionGuesses, optionProblems, optionRemarks, readOption } from "./choice.ts";
 import {
   type Asked,
   answered,
@@ -60,11 +59,7 @@ export const pointSetting: Setting<PointQuestion> = {
       ...overlapping(places),
     ];
   },
-  guesses({ places }) {
-    return tally(
-      places.map(({ right }) => ({ credit: right ? whole : none, failsCritical: false, ways: 1n })),
-    );
-  },
+  guesses: ({ places }) => optionGuesses(places),
 };
 
 /** What is said of options is said of places. */

@@ -1,4 +1,5 @@
 /** How messages speak of a part or fastener set: by id and name, with a verb that fits how many it is. */
+import { piecesOf } from "../../engine/procedure/pieces.ts";
 import type { Module } from "../../model/module.ts";
 
 export interface Called {
@@ -10,7 +11,8 @@ export interface Called {
 }
 
 export function calledIn({ procedure: { parts, fasteners } }: Module): Called {
-  const thing = (id: string) => parts.get(id) ?? fasteners.get(id);
-  const agree = <Word>(id: string, one: Word, many: Word): Word => ((thing(id)?.count ?? 1) > 1 ? many : one);
-  return { name: (id) => `"${id}" (${thing(id)?.name ?? id})`, is: (id) => agree(id, "is", "are"), agree };
+  const name = (id: string): string => `"${id}" (${(parts.get(id) ?? fasteners.get(id))?.name ?? id})`;
+  const agree = <Word>(id: string, one: Word, many: Word): Word =>
+    piecesOf(id, { parts, fasteners }) > 1 ? many : one;
+  return { name, is: (id) => agree(id, "is", "are"), agree };
 }

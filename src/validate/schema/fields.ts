@@ -3,8 +3,7 @@ import { z } from "zod";
 import { isDate } from "../../engine/competency/calendar.ts";
 import { isDigest } from "../../engine/competency/digest.ts";
 import { parseQuantity } from "../../engine/workshop/quantity.ts";
-
-export const idPattern = /^[a-z][a-z0-9-]*$/;
+import { idPattern } from "../../model/id.ts";
 
 const idWords = "an id of lower-case letters, digits and hyphens, beginning with a letter";
 
