@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { afterEach, expect, test, vi } from "vitest";
 import { buildSite } from "../../src/build.ts";
 import { progressOn } from "../../src/cli/progress.ts";
+import type { Page } from "../../src/render/page.ts";
 import { counting, type PageCount, pageCount, readCount } from "../../src/render/page-count.ts";
 import { soundFiles, temporaryFolder, writeFolder } from "../support/content-folder.ts";
 import { runTool } from "../support/run-command.ts";
@@ -62,11 +63,12 @@ test("while pages are made it says how many of how many, ten times a second at m
   const count = pageCount(2);
   progress.tell("writing", 1000, count);
   const page = { file: "a.html", make: () => "text", inputs: [] };
-  const [pages = []] = counting([Array(1000).fill(page), [page]], count);
+  const group = (pages: readonly Page[]) => ({ name: "group", pages });
+  const [{ pages = [] } = {}] = counting([group(Array(1000).fill(page)), group([page])], count);
   // Half of the hands know what they have to do, so that the whole is not known.
   vi.advanceTimersByTime(1000);
   expect(written).toEqual([`${clear}Writing 1,000 modules …`]);
-  counting([Array(199).fill(page)], count);
+  counting([group(Array(199).fill(page))], count);
   // One each millisecond.
   for (const { make } of pages) {
     expect(make()).toBe("text");

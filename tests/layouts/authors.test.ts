@@ -1,23 +1,15 @@
 /** The page for authors: whole, sound, and met only by those who look for it. */
 import { HtmlValidate } from "html-validate";
 import { expect, test } from "vitest";
-import { bookOf } from "../../layouts/book.ts";
-import { raw } from "../../layouts/html.ts";
 import { aboutPage } from "../../layouts/pages/about.ts";
 import { authorsPage } from "../../layouts/pages/authors.ts";
 import { homePage } from "../../layouts/pages/home.ts";
 import { kinds } from "../../src/engine/quiz/kinds.ts";
 import { codes } from "../../src/model/codes.ts";
 import { authorsGuide } from "../../src/validate/schema/reference.ts";
-import { millSite } from "../render/fixture.ts";
+import { millSite, plainBook } from "../render/fixture.ts";
 
-const assets = { style: "main.css", furtherStyle: "further.css", scripts: new Map() };
-const plain = bookOf(
-  millSite().site,
-  assets,
-  () => raw(""),
-  () => undefined,
-);
+const plain = plainBook(millSite().site);
 const book = { ...plain, authors: authorsGuide() };
 const page = authorsPage(book);
 

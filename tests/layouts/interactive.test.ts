@@ -1,8 +1,6 @@
 /** Pages on which one does something, made from the demo programme. */
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { bookOf } from "../../layouts/book.ts";
-import { raw } from "../../layouts/html.ts";
 import { benchPage } from "../../layouts/interactive/bench.ts";
 import { dryRunPage } from "../../layouts/interactive/dry-run.ts";
 import { practicePage } from "../../layouts/interactive/practice.ts";
@@ -13,17 +11,13 @@ import { performingGraph } from "../../src/engine/procedure/performing-graph.ts"
 import type { DryRunData, PracticeData, QuizData } from "../../src/model/page-data.ts";
 import { read } from "../../src/read/read.ts";
 import { validate } from "../../src/validate/validate.ts";
+import { plainBook } from "../render/fixture.ts";
 import { projectDir } from "../support/project.ts";
 import { wholeSite } from "../support/whole-site.ts";
 
 const site = wholeSite(validate(read(join(projectDir, "content")).reading).content);
 const assets = { style: "assets/main.css", furtherStyle: "assets/further.css", scripts: new Map() };
-const book = bookOf(
-  site,
-  assets,
-  () => raw(""),
-  () => undefined,
-);
+const book = plainBook(site, assets);
 const quizzed = site.modules.filter((view) => view.quiz !== undefined);
 const practised = site.modules.filter((view) => view.practices.length > 0);
 

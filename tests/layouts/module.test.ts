@@ -1,21 +1,13 @@
 /** The operation sheet of the fixture's mill, of which the title block and the end are not all given. */
 import { describe, expect, test } from "vitest";
-import { bookOf } from "../../layouts/book.ts";
-import { raw } from "../../layouts/html.ts";
 import { modulePage } from "../../layouts/pages/module.ts";
 import { paperPage } from "../../layouts/pages/paper.ts";
 import type { ModuleFastener } from "../../src/model/module.ts";
 import type { ModuleView } from "../../src/model/site.ts";
-import { millSite } from "../render/fixture.ts";
+import { millSite, plainBook } from "../render/fixture.ts";
 
 const { site, mill } = millSite();
-const assets = { style: "main.css", furtherStyle: "further.css", scripts: new Map() };
-const book = bookOf(
-  site,
-  assets,
-  () => raw(""),
-  () => undefined,
-);
+const book = plainBook(site);
 const pageOf = (view: ModuleView) => modulePage(view, book);
 const contentsOf = (page: string) => [
   ...(/<nav aria-label="On this page">(.*?)<\/nav>/s.exec(page)?.[1] ?? "").matchAll(

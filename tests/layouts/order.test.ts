@@ -1,23 +1,17 @@
 /** The page on the order of steps, made from the demo programme. */
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { bookOf } from "../../layouts/book.ts";
-import { raw } from "../../layouts/html.ts";
 import { orderPage } from "../../layouts/pages/order.ts";
 import { orderFigures } from "../../layouts/precedence/figures.ts";
 import { read } from "../../src/read/read.ts";
 import { validate } from "../../src/validate/validate.ts";
+import { plainBook } from "../render/fixture.ts";
 import { projectDir } from "../support/project.ts";
 import { wholeSite } from "../support/whole-site.ts";
 
 const site = wholeSite(validate(read(join(projectDir, "content")).reading).content);
 const assets = { style: "assets/main.css", furtherStyle: "assets/further.css", scripts: new Map() };
-const book = bookOf(
-  site,
-  assets,
-  () => raw(""),
-  () => undefined,
-);
+const book = plainBook(site, assets);
 const views = site.modules.filter(({ steps }) => steps.length > 1);
 const readable = (html: string) => html.replace(/<[^>]*>/g, "").replace(/\s+/g, " ");
 

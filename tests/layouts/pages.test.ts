@@ -1,18 +1,10 @@
 /** Pages of the whole programme. */
 import { expect, test } from "vitest";
-import { bookOf } from "../../layouts/book.ts";
-import { raw } from "../../layouts/html.ts";
 import { aboutPage } from "../../layouts/pages/about.ts";
 import { homePage } from "../../layouts/pages/home.ts";
-import { millSite } from "../render/fixture.ts";
+import { millSite, plainBook } from "../render/fixture.ts";
 
-const assets = { style: "main.css", furtherStyle: "further.css", scripts: new Map() };
-const book = bookOf(
-  millSite().site,
-  assets,
-  () => raw(""),
-  () => undefined,
-);
+const book = plainBook(millSite().site);
 
 test("who works alone is led from the first page to what that asks", () => {
   const [, at] = /href="about\/index\.html#([^"]+)"/.exec(homePage(book)) ?? [];

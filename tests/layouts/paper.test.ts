@@ -1,21 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { bookOf } from "../../layouts/book.ts";
-import { raw } from "../../layouts/html.ts";
 import { modulePages } from "../../layouts/module-pages.ts";
 import { paperPage } from "../../layouts/pages/paper.ts";
 import { posterPage } from "../../layouts/pages/poster.ts";
 import { drawingOf } from "../../layouts/paper/drawing.ts";
 import { trueSize } from "../../src/engine/workshop/true-size.ts";
-import { millSite } from "../render/fixture.ts";
+import { millSite, plainBook } from "../render/fixture.ts";
 
 const { site, mill } = millSite();
 const assets = { style: "m.css", furtherStyle: "f.css", paperStyle: "paper.css", scripts: new Map() };
-const book = bookOf(
-  site,
-  assets,
-  () => raw(""),
-  () => undefined,
-);
+const book = plainBook(site, assets);
 const page = paperPage(mill, book);
 /** What one sheet says, without its tags. */
 const sheet = (id: string): string => {

@@ -1,21 +1,13 @@
 /** A part of several pieces is counted wherever one looks for it; a substance says what it is taken for. */
 import { expect, test } from "vitest";
-import { bookOf } from "../../layouts/book.ts";
-import { raw } from "../../layouts/html.ts";
 import { modulePage } from "../../layouts/pages/module.ts";
 import { paperPage } from "../../layouts/pages/paper.ts";
 import type { SubstanceUse } from "../../src/model/sheet.ts";
 import type { ModuleView, StepView } from "../../src/model/site.ts";
-import { millSite } from "../render/fixture.ts";
+import { millSite, plainBook } from "../render/fixture.ts";
 
 const { site, mill } = millSite();
-const assets = { style: "main.css", furtherStyle: "further.css", scripts: new Map() };
-const book = bookOf(
-  site,
-  assets,
-  () => raw(""),
-  () => undefined,
-);
+const book = plainBook(site);
 
 const { procedure } = mill.module;
 const guards = { ...procedure.parts.get("guard")!, name: "guards", count: 2 };

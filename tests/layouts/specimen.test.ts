@@ -1,12 +1,11 @@
 /** The example of a tray on the home page: of a module that has something to lay into one. */
 import { expect, test } from "vitest";
-import { bookOf } from "../../layouts/book.ts";
 import { specimenModule } from "../../layouts/components/specimen.ts";
-import { raw } from "../../layouts/html.ts";
 import { homePage } from "../../layouts/pages/home.ts";
 import { photographedModuleText } from "../../src/cli/starters/photographed-module.ts";
 import { read } from "../../src/read/read.ts";
 import { validate } from "../../src/validate/validate.ts";
+import { plainBook } from "../render/fixture.ts";
 import { type Files, soundFiles, withFile, writeFolder } from "../support/content-folder.ts";
 import { twoModules } from "../support/two-modules.ts";
 import { wholeSite } from "../support/whole-site.ts";
@@ -22,7 +21,6 @@ const withDraft = (photographs: number, files: Files = soundFiles): Files => {
 };
 
 const siteOf = (files: Files) => wholeSite(validate(read(writeFolder(files)).reading).content);
-const assets = { style: "main.css", furtherStyle: "further.css", scripts: new Map() };
 
 test("a longer module whose tray is always empty gives way to one that takes something off", () => {
   const site = siteOf(withDraft(12));
@@ -32,12 +30,7 @@ test("a longer module whose tray is always empty gives way to one that takes som
   ]);
   expect(specimenModule(site.cards)).toBe("box");
   expect(specimenModule([...site.cards].reverse())).toBe("box");
-  const book = bookOf(
-    site,
-    assets,
-    () => raw(""),
-    () => undefined,
-  );
+  const book = plainBook(site);
   const [, shown = ""] =
     /<section class="group specimen"([\s\S]*?)<\/section>\s*<section/.exec(homePage(book)) ?? [];
   expect(shown).toContain("lid screws");

@@ -1,5 +1,7 @@
 /** A small hand mill, invented, that has one of everything an operation sheet can show; names are meant to be awkward. */
-import type { ModuleView, Site } from "../../src/model/site.ts";
+import { type Book, bookOf } from "../../layouts/book.ts";
+import { raw } from "../../layouts/html.ts";
+import type { Assets, ModuleView, Site } from "../../src/model/site.ts";
 import { read } from "../../src/read/read.ts";
 import { validate } from "../../src/validate/validate.ts";
 import { type Files, writeFolder } from "../support/content-folder.ts";
@@ -187,3 +189,14 @@ export function millSite(): Fixture {
   const site = wholeSite(content);
   return { contentDir, site, mill: site.modules[0]! };
 }
+
+/** What layouts make pages of a site with, where neither prose nor sizes of pictures matter. */
+export const plainBook = (site: Site, assets: Assets = plainAssets): Book =>
+  bookOf(
+    site,
+    assets,
+    () => raw(""),
+    () => undefined,
+  );
+
+const plainAssets: Assets = { style: "main.css", furtherStyle: "further.css", scripts: new Map() };
