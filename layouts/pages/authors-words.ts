@@ -20,4 +20,5 @@ export const authorsWords = {
   ofCodes:
     "Of each code: what is wrong, how it is mended, and an example as check tells it. Errors keep the site from being built; warnings do not.",
   example: "Example",
+  lines: "Lines of the file",
 } as const;

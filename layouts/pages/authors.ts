@@ -7,6 +7,7 @@ import type { Address } from "../../src/model/address.ts";
 import { exampleModule, type FieldTable, type KindExample } from "../../src/model/authors-guide.ts";
 import { type CodeEntry, codes } from "../../src/model/codes.ts";
 import type { Book } from "../book.ts";
+import { codeFrame, toldFault } from "../components/code-frame.ts";
 import { frame } from "../frame.ts";
 import { type Html, html } from "../html.ts";
 import { authorsWords as words } from "./authors-words.ts";
@@ -29,7 +30,7 @@ export function authorsPage({ site: { programme }, assets, authors }: Book): str
 <nav class="sums-list" aria-label="${words.parts}"><ul>
 ${parts.map(([id, name]) => html`<li><a href="#${id}">${name}</a></li>\n`)}</ul></nav>
 <h2 id="steps">${words.steps}</h2>
-${words.ofSteps.map((text) => html`<p>${text}</p>\n`)}<pre><code>${exampleModule}</code></pre>
+${words.ofSteps.map((text) => html`<p>${text}</p>\n`)}${codeFrame(exampleModule, words.example)}
 <h2 id="questions">${words.questions}</h2>
 <p>${words.ofQuestions}</p>
 ${questions.map(questionExample)}<h2 id="fields">${words.fields}</h2>
@@ -51,7 +52,7 @@ const parts = [
 ] as const;
 
 const questionExample = ({ kind, text }: KindExample): Html => html`<h3 id="kind-${kind}">${kind}</h3>
-<pre><code>${text}</code></pre>
+${codeFrame(text, `${words.example}: ${kind}`)}
 `;
 
 const fieldTable = ({ id, title, fields }: FieldTable): Html => html`<h3 id="of-${id}">${title}</h3>
@@ -73,7 +74,7 @@ ${fields.map(
 function codeEntry([code, { severity, means, mend }]: [string, CodeEntry], told: string | undefined): Html {
   const example =
     told &&
-    html`<dd><details><summary>${words.example}</summary><pre><code>${told}</code></pre></details></dd>`;
+    html`<dd><details><summary>${words.example}</summary>${toldFault(told, `${words.lines}: ${code}`)}</details></dd>`;
   return html`<div id="code-${code}"><dt><code>${code}</code> <span class="authors-kind">${severity}</span></dt>
 <dd>${means}</dd>
 <dd>${mend}</dd>${example}</div>

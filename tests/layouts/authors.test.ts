@@ -41,10 +41,14 @@ test("each code that a content folder can bring about has an example as check te
     ].sort(),
   );
   const wrongType = entries.find(([code]) => code === "wrong-type")![1];
-  expect(wrongType).toContain("modules/box/module.md:4:11  error wrong-type\n");
+  expect(wrongType).toContain("<p><code>modules/box/module.md:4:11  error wrong-type</code></p>");
   expect(wrongType).toContain(
-    "&quot;revision&quot; is &quot;one&quot;. Write a whole number.\n  4 | revision: one",
+    "<p><code>&quot;revision&quot; is &quot;one&quot;. Write a whole number.</code></p>",
   );
+  expect(wrongType).toMatch(/<code> {2}4 \| revision: one\n {4}\| {11}\^<\/code><\/pre>/);
+  // One that points at two places says so before each.
+  const late = entries.find(([code]) => code === "late-caution")![1]!;
+  expect([...late.matchAll(/<(p|pre)\b/g)].map(([, tag]) => tag)).toEqual(["p", "p", "pre", "p", "pre"]);
 });
 
 test("it is valid HTML, each place once", async () => {
