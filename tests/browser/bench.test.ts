@@ -27,6 +27,24 @@ async function visibleSteps(page: Page): Promise<string[]> {
   return visible.filter((title) => title !== undefined);
 }
 
+test("where less motion is wanted, turning to a step shows it at once, at its place", async () => {
+  const { page } = await visitor.open(bench.path, { ...phone, reducedMotion: "reduce" });
+  const turned = await next(page).evaluate((button: HTMLElement) => {
+    scrollTo(0, document.body.scrollHeight);
+    button.click();
+    const top = () => Math.round(document.querySelector(".step:not(.is-away)")!.getBoundingClientRect().top);
+    const [moving, at] = [document.getAnimations().length, top()];
+    return new Promise<{ moving: number; way: number; isInView: boolean }>((done) =>
+      requestAnimationFrame(() =>
+        requestAnimationFrame(() =>
+          done({ moving, way: top() - at, isInView: at >= 0 && at < innerHeight / 2 }),
+        ),
+      ),
+    );
+  });
+  expect(turned).toEqual({ moving: 0, way: 0, isInView: true });
+});
+
 describe.each(devices)("on a $name", ({ options, hands }) => {
   test("one step at a time, forwards and back, by button and by key", async () => {
     const { page, troubles } = await visitor.open(bench.path, options);

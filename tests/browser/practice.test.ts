@@ -1,4 +1,4 @@
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { answerOrder } from "../../src/engine/procedure/answer-order.ts";
 import { mergedReasons } from "../../src/engine/procedure/merged-reasons.ts";
@@ -169,6 +169,32 @@ test("a step of the job that was left out is missed, and 'Show me' puts it back 
   expect([...(await orderOf(listOn(page)))].sort()).toEqual(titles);
   expect(troubles).toEqual([]);
 });
+
+/** How many things are moving right after a press, before a picture of it was drawn. */
+const movingAfter = (pressed: Locator): Promise<number> =>
+  pressed.evaluate((button: HTMLElement) => {
+    button.click();
+    return document.getAnimations().length;
+  });
+
+test.each([
+  { reducedMotion: "no-preference", glides: true },
+  { reducedMotion: "reduce", glides: false },
+] as const)(
+  "with $reducedMotion of motion rows glide: $glides; all else is the same",
+  async ({ reducedMotion, glides }) => {
+    const { page } = await visitor.open(practice.path, { reducedMotion });
+    await arrangeByKeys(page, listOn(page), written.toReversed());
+    await check(page).click();
+    await page.getByRole("button", { name: "Show me" }).click();
+    const next = page.getByRole("button", { name: "Do this move" });
+    const moving: boolean[] = [];
+    while (await next.isVisible()) moving.push((await movingAfter(next)) > 0);
+    expect(moving.length).toBeGreaterThan(1);
+    expect(new Set(moving)).toEqual(new Set([glides]));
+    expect(await verdict(page).textContent()).toContain("Now the order is right");
+  },
+);
 
 test("every practice of the demo can be begun", async () => {
   for (const { path } of sitePages().filter(({ kind }) => kind === "practice")) {
