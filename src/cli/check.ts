@@ -8,7 +8,7 @@ import { countsText } from "./counts.ts";
 
 export const check: Command = {
   name: "check",
-  summary: "validates content: every fault at once, with its place and what to do",
+  summary: "validates content: its faults together, each with its place and what to do",
   usage: "[--content DIR] [--counts | --watch | --json]",
   options: {
     content: contentOption,
@@ -22,6 +22,8 @@ export const check: Command = {
     },
     json: jsonOption,
   },
+  more: () =>
+    "What fields there are stands on the page authors/ of every built site, and what can be found in benchwright help codes.",
   async run(call, output) {
     if (call.flag("json") && call.flag("counts"))
       throw new WrongCall("--counts is for people; for a program there is order --module ID --count --json.");

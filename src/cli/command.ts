@@ -1,5 +1,6 @@
 /** What a command is, and how its arguments are read. */
 import { parseArgs } from "node:util";
+import { didYouMean } from "./did-you-mean.ts";
 
 /** Where a command prints; passed in, so that tests can listen. */
 export interface Output {
@@ -78,7 +79,10 @@ export function readCall(command: Command, args: readonly string[]): Call {
     };
   } catch (cause) {
     if (cause instanceof WrongCall) throw cause;
-    throw new WrongCall(`${firstSentence(cause)} See: benchwright help ${command.name}`);
+    const [, unknown] = /^Unknown option '(-[^']+)'/.exec(String((cause as Error).message)) ?? [];
+    const known = Object.keys(options).map((name) => `--${name}`);
+    const meant = unknown === undefined ? "" : didYouMean(unknown, known);
+    throw new WrongCall(`${firstSentence(cause)}${meant} See: benchwright help ${command.name}`);
   }
 }
 

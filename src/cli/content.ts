@@ -7,7 +7,8 @@ import { read } from "../read/read.ts";
 import { reportText } from "../report/text.ts";
 import { validate } from "../validate/validate.ts";
 import { checkWords } from "../words/check.ts";
-import { BadInput, type Call, type Output, WrongCall } from "./command.ts";
+import { BadInput, type Call, type Output } from "./command.ts";
+import { noSuchModule } from "./no-such-module.ts";
 
 export interface Checked {
   readonly content: Content;
@@ -36,8 +37,7 @@ export function soundModule(call: Call, id: string): { readonly content: Content
   const content = soundContent(call);
   const module = content.modules.get(id);
   if (module !== undefined) return { content, module };
-  const known = [...content.modules.keys()].sort().join(", ");
-  throw new WrongCall(`There is no module "${id}"; there are ${known}.`);
+  throw noSuchModule(id, content.modules.keys());
 }
 
 /** Content free of errors; throws a BadInput that carries the report otherwise. */

@@ -40,7 +40,17 @@ const newKey: Action = {
     if (call.flag("json")) printJson(output, { file, key });
     else
       output.out(
-        `${key}\nThe key is in ${file}. Keep it out of the content folder, and a copy in a safe place; the line above goes under mentors: of programme.yaml.\n`,
+        [
+          key,
+          `The key is in ${file}. Keep it out of the content folder, and a copy in a safe place.`,
+          "In programme.yaml its owner is listed with the line above:",
+          "mentors:",
+          "  - id: an-id",
+          "    name: The mentor's name",
+          `    key: ${key}`,
+          `    from: ${new Date().toISOString().slice(0, 10)}`,
+          "",
+        ].join("\n"),
       );
     return 0;
   },

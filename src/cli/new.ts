@@ -70,7 +70,10 @@ export async function begin(call: Call, output: Output, streams: Streams | undef
     call.positionals,
   );
   if (call.flag("json")) printJson(output, { file: written[0], files: written });
-  else output.out(`Written: ${written.join(", ")}\nFill it in; benchwright check tells what is amiss.\n`);
+  else
+    output.out(
+      `Written: ${written.join(", ")}\nWrite your own words in place of what stands there; benchwright check tells what is still to be written, and what is amiss.\n`,
+    );
   return 0;
 }
 

@@ -109,8 +109,13 @@ function answer(graph: Graph, given: readonly string[], call: Call, output: Outp
 
 function answerWords(result: OrderAnswer): string {
   if (result.valid) return "This order is right.";
+  // The worst is that of orders of all the steps and nothing else.
+  const isWhole = result.missing.length + result.extra.length === 0;
+  const measure = isWhole
+    ? `the worst order takes ${result.worst}`
+    : "each step that is left out, and each that is none, counts as one";
   const lines = [
-    `This order is not right: ${result.moves === 1 ? "one move mends" : `${result.moves} moves mend`} it (the worst order takes ${result.worst}).`,
+    `This order is not right: ${result.moves === 1 ? "one move mends" : `${result.moves} moves mend`} it (${measure}).`,
     ...result.breaks.map(
       (one) =>
         `  "${one.first}" must come before "${one.then}"${one.because === "" ? "" : `, because ${one.because}`}${one.critical ? " (critical)" : ""}`,

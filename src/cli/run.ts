@@ -4,6 +4,7 @@ import { calc } from "./calc.ts";
 import { chance } from "./chance.ts";
 import { check } from "./check.ts";
 import { BadInput, type Command, type ExitCode, type Output, readCall, WrongCall } from "./command.ts";
+import { didYouMean } from "./did-you-mean.ts";
 import { helpAll, helpCodes, helpOne } from "./help.ts";
 import { items } from "./items/items.ts";
 import { key } from "./key.ts";
@@ -62,6 +63,12 @@ function help(name: string | undefined, output: Output): ExitCode {
 
 function find(name: string): Command {
   const command = commands.find((one) => one.name === name);
-  if (command === undefined) throw new WrongCall(`There is no command "${name}".\n\n${helpAll(commands)}`);
+  if (command === undefined) {
+    const meant = didYouMean(
+      name,
+      commands.map((one) => one.name),
+    );
+    throw new WrongCall(`There is no command "${name}".${meant}\n\n${helpAll(commands)}`);
+  }
   return command;
 }

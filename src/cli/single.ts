@@ -7,10 +7,10 @@ import { language } from "../engine/words.ts";
 import { reportJson } from "../report/json.ts";
 import { counted } from "../report/text.ts";
 import { toolFolder } from "../tool-folder.ts";
-import { nearestWords } from "../validate/nearest.ts";
 import { wordsOfScripts } from "../words/of-scripts.ts";
 import { type Call, type ExitCode, type Output, printJson, WrongCall } from "./command.ts";
 import { contentFolder, hasErrors, printReport } from "./content.ts";
+import { noSuchModule } from "./no-such-module.ts";
 import { writeWhole } from "./write-whole.ts";
 
 /** A phone takes seconds to open more. */
@@ -59,10 +59,7 @@ async function singleOf(
   const modules = readdirSync(join(site, "modules"), { withFileTypes: true }).flatMap((entry) =>
     entry.isDirectory() ? [entry.name] : [],
   );
-  if (!modules.includes(module))
-    throw new WrongCall(
-      `There is no module "${module}"${nearestWords(module, modules)}. There are ${modules.sort().join(", ")}.`,
-    );
+  if (!modules.includes(module)) throw noSuchModule(module, modules);
   const words = await wordsOfScripts(language, contentDir);
   const script = await oneScript(join(toolFolder("src/browser"), "single.ts"), words);
   return makeSingle({ site, module, script, layoutsDir: toolFolder("layouts") })!;

@@ -54,7 +54,7 @@ time: 5 min
 check: the governor can be seen
 \`\`\`
 
-How it is done, in a few sentences.
+Turn each screw a quarter, listen, then take all out. Lift the guard straight up.
 
 ## Clean the governor
 
@@ -64,7 +64,19 @@ work: [governor]
 time: 10 min
 \`\`\`
 
-How it is done.
+Brush the dust away from the springs, never along them.
+
+## Spin it by hand
+
+\`\`\`yaml step
+id: try
+work: [governor]
+after: {clean: dust in the springs would be pressed in}
+time: 2 min
+check: it runs down freely
+\`\`\`
+
+Flick it with a finger, and listen.
 
 ## Put the guard back
 
@@ -75,5 +87,5 @@ tighten: [guard-screws]
 time: 5 min
 \`\`\`
 
-How it is done.
+Start all screws by hand before you tighten any.
 `;

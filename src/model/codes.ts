@@ -119,7 +119,7 @@ export const codes = {
   ),
   unwritten: warning(
     "words of a draft still stand where the author's own belong",
-    "Write what is said to be “still to be written”, and take “Draft:” out once all is.",
+    "Write your own in place of “still to be written” and of the sentences that something new begins with, and take “Draft:” out once all is.",
   ),
   // Steps
   "step-without-heading": error(
@@ -270,7 +270,7 @@ export const codes = {
   ),
   "vapour-shut-in": error(
     "a cover goes back over what is wet with something that can burn",
-    "Put a wait: or a step that dries: before the cover goes back.",
+    "Put a wait: or a step that dries: before the cover goes back. As a lubricant that is to stay there, take one that is not labelled as flammable.",
   ),
   "handed-on": error(
     "a module is handed something that it does not list",
@@ -472,7 +472,7 @@ export const codes = {
   ),
   "withdrawals-missing": warning(
     "a mentor has no list of withdrawals, so that nothing that they sign can be confirmed",
-    "The mentor runs benchwright record withdraw once; it makes the list and signs it.",
+    "The mentor runs benchwright record withdraw --key FILE once, naming nothing; it makes the list and signs it.",
   ),
   "withdrawals-unreadable": error(
     "a list of withdrawals can't be read",

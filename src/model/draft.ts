@@ -1,6 +1,7 @@
 /** What of a module its author has still to write, found by the words that a starter puts there. */
 import type { Module, ModuleStep } from "./module.ts";
 import { remembered } from "./remembered.ts";
+import type { Sheet } from "./sheet.ts";
 import type { Section } from "./source.ts";
 import { isUnwritten } from "./unwritten.ts";
 
@@ -41,6 +42,14 @@ const wordsOf = ({ title, figure, section }: ModuleStep) => ({
 
 const unwrittenOf = (words: Readonly<Record<string, readonly string[]>>): string[] =>
   Object.entries(words).flatMap(([name, texts]) => (texts.some(isUnwritten) ? [name] : []));
+
+/** Of a sheet, the fields in which a starter's words still stand, and "text" where they do below them. O(length). */
+export function unwrittenOfSheet({ sections, ...fields }: Sheet): string[] {
+  const words = Object.entries(fields).map(([name, value]) => [name, [value].flat().filter(isText)]);
+  return unwrittenOf({ ...Object.fromEntries(words), text: sections.flatMap(textsOf) });
+}
+
+const isText = (value: unknown): value is string => typeof value === "string";
 
 const textsOf = ({ prose }: Section): string[] =>
   prose.flatMap(({ type, content }) => (type === "inline" ? [content] : []));

@@ -3,7 +3,7 @@ import type { Token } from "markdown-it";
 import type { OtherBlock } from "../model/source.ts";
 import { readYaml, type YamlFault } from "./yaml.ts";
 
-const stepInfo = /^ya?ml\s+step\s*$/;
+const stepInfo = /^\s*ya?ml\s+step\s*$/;
 
 /** A block at the margin that is marked as a step. */
 export const isStepBlock = (token: Token): boolean =>

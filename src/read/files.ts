@@ -1,6 +1,6 @@
 /** Finds the files of a content folder. Symbolic links are followed only to files inside it. */
-import { lstatSync, readdirSync, realpathSync, type Stats, statSync } from "node:fs";
-import { join, relative, sep } from "node:path";
+import { existsSync, lstatSync, readdirSync, realpathSync, type Stats, statSync } from "node:fs";
+import { dirname, join, relative, sep } from "node:path";
 import type { Code } from "../model/codes.ts";
 
 export interface FoundFile {
@@ -45,7 +45,14 @@ function realRoot(folder: string, faults: FileFault[]): string | undefined {
     readdirSync(root);
     return root;
   } catch {
-    faults.push({ code: "no-content", path: folder, message: `there is no readable folder ${folder}` });
+    // Called from within the content folder, the tool looks one folder too deep.
+    const above = dirname(folder);
+    const instead = existsSync(join(above, "programme.yaml")) ? `; ${above} holds a programme.yaml` : "";
+    faults.push({
+      code: "no-content",
+      path: folder,
+      message: `there is no readable folder ${folder}${instead}`,
+    });
     return undefined;
   }
 }

@@ -17,10 +17,15 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
   return best;
 }
 
-/** "; the nearest known is x", or nothing. */
+/** So many names can be taken in at a glance. */
+const mostListed = 12;
+
+/** "; the nearest known is x"; where none is near, and they are few, all of them; else nothing. */
 export function nearestWords(word: string, known: Iterable<string>): string {
-  const found = nearest(word, known);
-  return nearestPhrase(found === undefined ? undefined : `"${found}"`);
+  const all = [...known];
+  const found = nearest(word, all);
+  if (found !== undefined) return nearestPhrase(`"${found}"`);
+  return all.length === 0 || all.length > mostListed ? "" : `; known: ${all.join(", ")}`;
 }
 
 /** The same where the nearest has been found already; written as it stands. */

@@ -160,7 +160,7 @@ export const toldExamples: ReadonlyMap<Code, string> = new Map<Code, string>([
   10 |  lid, held-by: [lid-screws], covers: [wheel], in: whel}
      |                                                   ^`],
   ["unknown-fastener", `modules/box/module.md:10:29  error unknown-fastener
-  there is no fastener set "screws". Correct the id, or add it under fasteners:.
+  there is no fastener set "screws"; known: lid-screws. Correct the id, or add it under fasteners:.
   10 |   lid: {name: lid, held-by: [screws], covers: [wheel]}
      |                             ^`],
   ["unknown-target", `modules/box/module.md:10:59  error unknown-target
@@ -293,7 +293,7 @@ export const toldExamples: ReadonlyMap<Code, string> = new Map<Code, string>([
   29 | remove: [lid]
      | ^`],
   ["in-the-way", `modules/box/module.md:88:1  error in-the-way
-  "lid" (lid) can't go back while "lid-screws" (lid screws) are in: 4 slack. Take the fasteners out first.
+  "lid" (lid) can't go back while "lid-screws" (lid screws) are in: 4 slack. What stands first is refitted first: name "lid" before "lid-screws".
   88 | refit: [lid-screws, lid]
      | ^`],
   ["removes-what-is-off", `modules/box/module.md:61:1  error removes-what-is-off
@@ -383,7 +383,7 @@ export const toldExamples: ReadonlyMap<Code, string> = new Map<Code, string>([
   62 | substances: [spirit]
      |             ^`],
   ["vapour-shut-in", `modules/box/module.md:91:1  error vapour-shut-in
-  "lid" (lid) goes back over "wheel" (wheel), wet with what can burn since "brake-on". Put a wait: or a step that dries: before the cover goes back.
+  "lid" (lid) goes back over "wheel" (wheel), wet with what can burn since "brake-on". Put a wait: or a step that dries: before the cover goes back. As a lubricant that is to stay there, take one that is not labelled as flammable.
   91 | refit: [lid, lid-screws]
      | ^
   modules/box/module.md:81:13  what can burn is taken here
@@ -406,7 +406,7 @@ export const toldExamples: ReadonlyMap<Code, string> = new Map<Code, string>([
   5 | draft: [the summary]
     |         ^`],
   ["unwritten", `modules/box/module.md:3:10  warning unwritten
-  the module is still a draft in its title. Write what is said to be “still to be written”, and take “Draft:” out once all is.
+  the module is still a draft in its title. Write your own in place of “still to be written” and of the sentences that something new begins with, and take “Draft:” out once all is.
   3 | summary: Take the lid off, clean the wheel, close it again.
     |          ^`],
   ["undeclared-use", `modules/box/module.md:61:14  error undeclared-use
@@ -578,7 +578,7 @@ export const toldExamples: ReadonlyMap<Code, string> = new Map<Code, string>([
   1 | {"module":"box"}
     | ^`],
   ["withdrawals-missing", `programme.yaml:4:10  warning withdrawals-missing
-  there is no withdrawals/ada.json. The mentor runs benchwright record withdraw once; it makes the list and signs it.
+  there is no withdrawals/ada.json. The mentor runs benchwright record withdraw --key FILE once, naming nothing; it makes the list and signs it.
   4 |   - {id: ada, name: Ada, key: "did:key:z6Mkon3Necd6NkkyfoGoHxid2znGc59LU3K7mubaRcFbLfLX", from: 2026
     |          ^`],
   ["withdrawals-unreadable", `withdrawals/ada.json:1:1  error withdrawals-unreadable

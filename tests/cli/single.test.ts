@@ -38,7 +38,7 @@ test("it writes one file that names no other, and tells its size as one JSON val
 test("for a module that there is not it names the nearest, and ends with 2", async () => {
   const { code, err } = await single(`${module}x`, "--to", `${to}.none`);
   expect(code).toBe(2);
-  expect(err).toContain(`There is no module "${module}x"; the nearest known is "${module}".`);
+  expect(err).toContain(`There is no module "${module}x". Did you mean ${module}?`);
   expect(existsSync(`${to}.none`)).toBe(false);
 });
 

@@ -38,15 +38,32 @@ test("every kind of question has its table and an example that says what it is r
   expect(questions).toEqual(examples.quiz[0]!.questions);
 });
 
+const programme = ["programme.yaml", "name: Our workshop\n"] as const;
+
 test("the module that steps are learned from is sound", async () => {
-  const content = writeFolder(
-    new Map([
-      ["programme.yaml", "name: Our workshop\n"],
-      ["modules/governor/module.md", exampleModule],
-    ]),
-  );
+  const content = writeFolder(new Map([programme, ["modules/governor/module.md", exampleModule]]));
   expect(await callCommand("check", "--content", content)).toMatchObject({
     code: 0,
     out: "0 errors, 0 warnings\n",
   });
+});
+
+test("questions are taken as the page for authors shows them, with that module", async () => {
+  const quiz = `questions:\n${guide.questions.map(({ text }) => text.replace(/^/gm, "  ").trimEnd()).join("\n")}\n`;
+  const content = writeFolder(
+    new Map([
+      programme,
+      ["modules/governor/module.md", exampleModule],
+      ["modules/governor/quiz.yaml", quiz],
+      [
+        "modules/governor/figures/guard.svg",
+        "<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'/>",
+      ],
+    ]),
+  );
+  const { out } = await callCommand("check", "--json", "--content", content);
+  const { diagnostics } = JSON.parse(out) as {
+    diagnostics: { code: string; severity: string; message: string }[];
+  };
+  expect(diagnostics.filter(({ severity }) => severity === "error")).toEqual([]);
 });

@@ -1,5 +1,5 @@
 /** Questions put to a person, one at a time, each with what holds where nothing is answered. */
-import { nearest } from "../../validate/nearest.ts";
+import { didYouMean } from "../did-you-mean.ts";
 
 /** Where questions are put: a terminal, or what a test hands in. */
 export interface Asker {
@@ -69,8 +69,7 @@ function find(word: string, names: readonly string[]): { found?: string; wrong: 
     ? names[Number(word) - 1]
     : names.find((name) => name === word.toLowerCase());
   if (found !== undefined) return { found, wrong: "" };
-  const near = nearest(word.toLowerCase(), names);
-  const meant = near === undefined ? "" : ` Did you mean ${near}?`;
+  const meant = didYouMean(word.toLowerCase(), names);
   return {
     wrong: `There is no "${word.slice(0, 60)}" in the list.${meant} Give a name or a number from 1 to ${names.length}.`,
   };

@@ -1,5 +1,6 @@
 /** What `new module` asks on a terminal, and the module that the answers come to. */
 import type { Content } from "../../model/content.ts";
+import { prompts } from "../../model/unwritten.ts";
 import { titleOf } from "../starters/starter.ts";
 import { type Asker, askFor, numbered, numberWithin, oneOf, someOf } from "./ask.ts";
 
@@ -48,7 +49,7 @@ export async function askForModule(asker: Asker, id: string, choices: Choices): 
   const summary = await askFor(
     asker,
     "What it is for, in one sentence?",
-    "What this module is for, in one sentence.",
+    prompts.summary,
     line(longestSummary),
   );
   const needs = await askForSome(asker, "Which modules must be learned before?", choices.modules);

@@ -24,6 +24,7 @@ export function readText(file: string): ReadText {
       closeSync(descriptor);
     }
   } catch (cause) {
+    if ((cause as NodeJS.ErrnoException).code === "ENOENT") return notJson("There is no such file.");
     return notJson(`The file can't be read: ${cause instanceof Error ? cause.message : String(cause)}.`);
   }
 }

@@ -11,6 +11,7 @@ import { revisionsPath } from "../../model/released.ts";
 import type { Action } from "../actions.ts";
 import { type Call, type ExitCode, jsonOption, printJson, WrongCall } from "../command.ts";
 import { contentFolder } from "../content.ts";
+import { noSuchModule } from "../no-such-module.ts";
 import { readAll } from "../roster/read-all.ts";
 import { type Read, RowReader } from "../roster/rows.ts";
 import { fileFaultWords } from "../roster/text.ts";
@@ -80,8 +81,9 @@ async function recallIn(call: Call, { records, from, ...asked }: Asked) {
 function rowOf({ cards }: RecordProgramme, { module, revision }: Pick<Withdrawing, "module" | "revision">) {
   const card = cards.find((each) => each.module === module);
   if (card === undefined)
-    throw new WrongCall(
-      `There is no module "${module}"; there are ${cards.map((each) => each.module).join(", ")}.`,
+    throw noSuchModule(
+      module,
+      cards.map((each) => each.module),
     );
   const row = card.revisions.find((each) => each.revision === revision);
   if (row !== undefined) return { row, all: card.revisions };

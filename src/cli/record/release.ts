@@ -4,10 +4,12 @@ import type { Json } from "../../engine/competency/json.ts";
 import { canonicalText } from "../../engine/competency/libraries.ts";
 import type { AcceptedRevision, Release } from "../../engine/competency/release.ts";
 import type { Content } from "../../model/content.ts";
+import { isDraft } from "../../model/draft.ts";
 import { releasePath } from "../../model/released.ts";
 import type { Action } from "../actions.ts";
-import { BadInput, contentOption, jsonOption, printJson, WrongCall } from "../command.ts";
+import { BadInput, contentOption, jsonOption, printJson } from "../command.ts";
 import { contentFolder, soundContent } from "../content.ts";
+import { noSuchModule } from "../no-such-module.ts";
 import { nodePrimitives } from "../primitives.ts";
 import { writeWhole } from "../write-whole.ts";
 import { presentReleases } from "./releases.ts";
@@ -17,8 +19,11 @@ interface Done {
   readonly module: string;
   readonly revision: number;
   readonly content: string;
-  /** "released": a revision that was not there; "accepted": other content under the same revision; "kept": nothing to do. */
-  readonly change: "released" | "accepted" | "kept";
+  /**
+   * "released": a revision that was not there; "accepted": other content under the same revision; "kept": nothing to do;
+   * "draft": not released, because words of a draft stand in it.
+   */
+  readonly change: "released" | "accepted" | "kept" | "draft";
   /** Files written, relative to the content folder. */
   readonly files: readonly string[];
 }
@@ -37,17 +42,14 @@ export const release: Action = {
         "programme.yaml has no identifier:, so that no sign-off could name what is released.",
       );
     const stranger = modules.find((id) => !content.modules.has(id));
-    if (stranger !== undefined)
-      throw new WrongCall(
-        `There is no module "${stranger}"; there are ${[...content.modules.keys()].sort().join(", ")}.`,
-      );
+    if (stranger !== undefined) throw noSuchModule(stranger, content.modules.keys());
     const chosen = presentReleases(content).filter(
       ({ module }) => modules.length === 0 || modules.includes(module),
     );
     const done = chosen.map((each) => releaseOne(each, content, folder));
     if (call.flag("json")) printJson(output, { modules: done });
     else output.out(done.map(words).join(""));
-    return 0;
+    return modules.length > 0 && done.some(({ change }) => change === "draft") ? 1 : 0;
   },
 };
 
@@ -56,6 +58,8 @@ function releaseOne(present: Release, content: Content, folder: string): Done {
   const rows = content.revisions.get(module)?.revisions ?? [];
   const row = rows.find((one) => one.revision === revision);
   const isListed = row?.content.includes(digest) === true;
+  if (!isListed && isDraft(content.modules.get(module)!))
+    return { module, revision, content: digest, change: "draft", files: [] };
   const kept = content.released.get(module) ?? [];
   const isKept = kept.some((each) => marksAlike(each.release, present));
   const files = [
@@ -83,6 +87,7 @@ const changes: Readonly<Record<Done["change"], string>> = {
   accepted:
     "other content accepted under the same revision; sign-offs of before carry over. Where they should not, raise revision: and release again",
   kept: "released already",
+  draft: "not released: it is still a draft. benchwright check tells what is to be written",
 };
 
 const words = ({ module, revision, change, files }: Done): string =>

@@ -1,5 +1,6 @@
 /** The module that was asked for: its front matter from the answers, its steps from a cover off to the cover on again. */
 import { stringify } from "yaml";
+import { prompts } from "../../model/unwritten.ts";
 import type { ModuleAnswers } from "../asked/module.ts";
 
 /** A module that passes `check`: each tool and hazard is named by a step that has to do with it. */
@@ -16,15 +17,15 @@ const head = ({ title, summary, needs, tools, hazards }: ModuleAnswers, more: ob
   })}---\n`;
 
 const knowledgeText = (answers: ModuleAnswers): string => `${head(answers, {})}
-What this module is about, in a few sentences.
+${prompts.about}
 
 ## What to know
 
-What one has to know, and how one learns to see it.
+${prompts.know}
 
 ## What to do
 
-How it is done, and how one tells that it is done well.
+${prompts.do}
 `;
 
 function procedureText(answers: ModuleAnswers): string {
@@ -52,8 +53,8 @@ function procedureText(answers: ModuleAnswers): string {
     },
   ];
   return `${head(answers, things)}
-What this module is about, in a few sentences.
-${steps.map(({ title, step }) => `\n## ${title}\n\n\`\`\`yaml step\n${yaml(step)}\`\`\`\n\nHow it is done.\n`).join("")}`;
+${prompts.about}
+${steps.map(({ title, step }) => `\n## ${title}\n\n\`\`\`yaml step\n${yaml(step)}\`\`\`\n\n${prompts.step}\n`).join("")}`;
 }
 
 const things = {

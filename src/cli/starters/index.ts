@@ -1,7 +1,7 @@
 /** What `new` can begin, one row each. */
 import { modulePath } from "../../model/link.ts";
 import { read } from "../../read/read.ts";
-import { WrongCall } from "../command.ts";
+import { noSuchModule } from "../no-such-module.ts";
 import { moduleText } from "./module.ts";
 import { programmeFiles } from "./programme.ts";
 import { mistakesIn, quizText } from "./quiz.ts";
@@ -47,13 +47,17 @@ function quizFiles(module: string, content: string): StarterFiles {
   const path = modulePath(module);
   const { reading } = read(content, { wants: (one) => one === path });
   const [source] = reading.sources;
-  if (source === undefined)
-    throw new WrongCall(`There is no module "${module}" in ${content}. See: benchwright help new`);
+  if (source === undefined) throw noSuchModule(module, modulesIn(content));
   const step = source.sections.flatMap(({ steps }) => steps.map(idOf)).find((id) => id !== undefined);
   const see = step === undefined ? "module.md" : `#${step}`;
   const mistakes = mistakesIn(source.sections.flatMap(({ steps }) => steps));
   return new Map([[`modules/${module}/quiz.yaml`, quizText(see, mistakes)]]);
 }
+
+const modulesIn = (content: string): string[] =>
+  read(content)
+    .reading.sources.filter(({ kind }) => kind === "module")
+    .map(({ id }) => id);
 
 function idOf({ value }: { readonly value: unknown }): string | undefined {
   const id = (value as { id?: unknown } | null | undefined)?.id;

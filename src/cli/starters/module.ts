@@ -1,3 +1,4 @@
+import { prompts } from "../../model/unwritten.ts";
 import { titleOf } from "./starter.ts";
 
 /** What a module names besides its own parts. */
@@ -9,7 +10,7 @@ export interface Named {
 /** A module of three steps that opens a cover, cleans what lies under it and closes it. */
 export const moduleText = (id: string, named?: Named): string => `---
 title: ${titleOf(id)}
-summary: What this module is for, in one sentence.
+summary: ${prompts.summary}
 revision: 1
 ${named === undefined ? "" : `tools: [${named.tool}]\nhazards: [${named.hazard}]\n`}parts:
   cover: {name: cover, held-by: [cover-screws], covers: [works]}
@@ -18,7 +19,7 @@ fasteners:
   cover-screws: {name: cover screws, count: 2, ${named === undefined ? "" : "drive: slotted, "}keep: tray A}
 ---
 
-What this module is about, in a few sentences.
+${prompts.about}
 
 ## Take the cover off
 
@@ -29,7 +30,7 @@ ${named === undefined ? "" : `tools: [${named.tool}]\nhazards: [${named.hazard}]
 check: the works can be seen
 \`\`\`
 
-How it is done.
+${prompts.step}
 
 ## Clean the works
 
@@ -39,7 +40,7 @@ work: [works]
 time: 10 min
 \`\`\`
 
-How it is done.
+${prompts.step}
 
 ## Put the cover back
 
@@ -50,5 +51,5 @@ tighten: [cover-screws]
 ${named === undefined ? "" : `tools: [${named.tool}]\n`}time: 5 min
 \`\`\`
 
-How it is done.
+${prompts.step}
 `;

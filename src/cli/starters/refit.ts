@@ -5,8 +5,10 @@ import { walkOfProcedure } from "../../engine/procedure/walk-of-procedure.ts";
 import type { Content } from "../../model/content.ts";
 import { modulePath } from "../../model/link.ts";
 import type { Module, ModuleStep } from "../../model/module.ts";
-import { BadInput, WrongCall } from "../command.ts";
+import { prompts } from "../../model/unwritten.ts";
+import { BadInput } from "../command.ts";
 import { checkContent } from "../content.ts";
+import { noSuchModule } from "../no-such-module.ts";
 import { frontMatter } from "./refit-front-matter.ts";
 import { marksOf, stateMarks } from "./refit-marks.ts";
 import type { StarterFiles } from "./starter.ts";
@@ -16,8 +18,7 @@ export function refitFiles(id: string, from: string, content: string): StarterFi
   const whole = checkContent(content).content;
   const module = whole.modules.get(from);
   if (module === undefined) {
-    if (!whole.sources.has(modulePath(from)))
-      throw new WrongCall(`There is no module "${from}" in ${content}. See: benchwright help new`);
+    if (!whole.sources.has(modulePath(from))) throw noSuchModule(from, whole.modules.keys());
     throw new BadInput(`The module "${from}" has faults that come first. See: benchwright check`);
   }
   return new Map([[modulePath(id), refitText(id, module, whole)]]);
@@ -33,7 +34,7 @@ function refitText(id: string, module: Module, content: Content): string {
   const front = frontMatter(id, module, steps, content, trays.at(-1)!);
   const ids = new Set<string>();
   const blocks = steps.map((step) => stepText(step, module, ids));
-  return `---\n${yaml(front)}---\n\nWhat this module is about, in a few sentences.\n\n${blocks.join("\n")}`;
+  return `---\n${yaml(front)}---\n\n${prompts.about}\n\n${blocks.join("\n")}`;
 }
 
 /** Nothing that is written has an anchor: content may not have any. */

@@ -37,7 +37,7 @@ import { targets } from "./targets.ts";
 import { torques } from "./torques.ts";
 import { tray } from "./tray.ts";
 import { unboundSteps } from "./unbound-steps.ts";
-import { unwrittenWords } from "./unwritten.ts";
+import { unwrittenSheets, unwrittenWords } from "./unwritten.ts";
 import { used } from "./used.ts";
 import { vapour } from "./vapour.ts";
 import { weakerSignOff } from "./weaker-sign-off.ts";
@@ -69,6 +69,7 @@ export const rules: readonly Rule[] = [
   tray,
   draftMarks,
   unwrittenWords,
+  unwrittenSheets,
   stops,
   stays,
   oiling,

@@ -41,13 +41,18 @@ const rows: readonly Row[] = [
 /** What to do about a fault where it is the order within the step that makes it; undefined where it is not. */
 export function mendWithin(step: ModuleStep, fault: Fault): string | undefined {
   if (fault.kind === "cover-on") return mendCover(step, fault);
+  if (fault.kind === "still-held" && does(step, "remove", fault.set))
+    return `What stands first is removed first: name "${fault.set}" before "${fault.part}".`;
+  if (fault.kind === "in-the-way" && does(step, "refit", fault.set))
+    return `What stands first is refitted first: name "${fault.part}" before "${fault.set}".`;
   if (fault.kind !== "wrong-state" || step.makes.get(fault.state) !== fault.needed) return undefined;
   return `A step brings its states about once its acts are done: bring "${fault.needed}" about in a step before this one.`;
 }
 
-function mendCover({ acts }: ModuleStep, { act, cover, target }: CoverOn): string | undefined {
-  const row = rows.find(
-    (one) => one.under === act && acts.some(({ kind, target }) => kind === one.cover && target === cover),
-  );
+const does = ({ acts }: ModuleStep, kind: ActKind, target: string): boolean =>
+  acts.some((act) => act.kind === kind && act.target === target);
+
+function mendCover(step: ModuleStep, { act, cover, target }: CoverOn): string | undefined {
+  const row = rows.find((one) => one.under === act && does(step, one.cover, cover));
   return row && `${row.mend(`"${cover}"`, `"${target}"`)}.`;
 }

@@ -47,13 +47,14 @@ export const questionExamples: readonly (Readonly<Record<string, unknown>> & { r
     kind: "arrange",
     ...asked,
     ask: "Put these in order.",
-    steps: ["guard-off", "clean", "guard-on"],
+    steps: ["guard-off", "clean", "try", "guard-on"],
   },
   {
     ...{ id: "places", kind: "match", ...asked, ask: "What goes where?" },
     pairs: [
       { item: "Guard screws", with: "tray A", why: "They are the first to come out." },
       { item: "Guard", with: "tray B" },
+      { item: "Oily rag", with: "metal bin" },
     ],
     others: [{ text: "the floor", why: "Nothing is ever put there." }],
   },
@@ -74,11 +75,13 @@ export const questionExamples: readonly (Readonly<Record<string, unknown>> & { r
     items: [
       { text: "Screws", group: "tray" },
       { text: "Oily rags", group: "metal bin", why: "They can catch fire by themselves." },
+      { text: "Guard", group: "tray" },
+      { text: "Paper wipes with oil on them", group: "metal bin" },
     ],
   },
   {
-    ...{ id: "turns", kind: "worked", ...asked, ask: "How many millimetres are {length}?", sum: "convert" },
-    ...{ cases: [{ length: "1/2 in" }, { length: "3/8 in" }], in: "mm", tolerance: "1 %" },
+    ...{ id: "turns", kind: "worked", ...asked, ask: "How many millimetres are {from}?", sum: "convert" },
+    ...{ cases: [{ from: "1/2 in" }, { from: "3/8 in" }], in: "mm", tolerance: "1 %" },
   },
 ];
 

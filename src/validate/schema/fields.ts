@@ -33,7 +33,7 @@ export const digest = z.string(digestWords).superRefine((written, context) => {
 
 /**
  * An object that refuses unknown fields, with a word on each, which editors show. The message of an unknown field is the
- * list of known ones, from which the nearest is offered.
+ * list of known ones, from which the nearest is offered; that of something else in its place shows how its fields are written.
  */
 export function fields<Shape extends Record<string, z.ZodType>>(
   shape: Shape,
@@ -42,9 +42,23 @@ export function fields<Shape extends Record<string, z.ZodType>>(
   const known = Object.keys(shape).join(" ");
   const described = Object.entries(shape).map(([name, schema]) => [name, schema.describe(words[name]!)]);
   return z.strictObject(Object.fromEntries(described) as Shape, {
-    error: (issue) => (issue.code === "unrecognized_keys" ? known : undefined),
+    error: ({ code }) =>
+      code === "unrecognized_keys" ? known : code === "invalid_type" ? howWritten(shape) : undefined,
   });
 }
+
+/** The fields as they are written in one line: those that must be there, then some of the others. */
+function howWritten(shape: Record<string, z.ZodType>): string {
+  const names = Object.keys(shape);
+  const isNeeded = (name: string) => !shape[name]!.safeParse(undefined).success;
+  const needed = names.filter(isNeeded);
+  const others = names.filter((name) => !isNeeded(name)).slice(0, Math.max(0, mostShown - needed.length));
+  const shown = [...needed, ...others];
+  const more = shown.length < names.length ? " and others" : "";
+  return `fields with values: { ${shown.map((name) => `${name}: …`).join(", ")} }${more}`;
+}
+
+const mostShown = 5;
 
 /** A map from ids to values, in the order written. */
 export function byId<Value extends z.core.SomeType>(value: Value) {
@@ -62,8 +76,10 @@ export const minutes = quantity("time", "5 min or 2 h 30 min", "min", (seconds) 
 /** What to write where a number stands without its unit. */
 function numberNeeds(unit: string, example: string, inUnit: (found: number) => number = (found) => found) {
   return {
-    error: ({ input }: { readonly input?: unknown }): string =>
-      typeof input === "number" ? `it with its unit, such as ${inUnit(input)} ${unit}` : example,
+    error: ({ input }: { readonly input?: unknown }): string => {
+      if (Array.isArray(input)) return `one figure, ${example}; list what differs as a thing of its own`;
+      return typeof input === "number" ? `it with its unit, such as ${inUnit(input)} ${unit}` : example;
+    },
   };
 }
 

@@ -1,6 +1,7 @@
 import { z } from "zod";
+import { parseQuantity } from "../../engine/workshop/quantity.ts";
 import { fastenerKinds } from "../../model/module.ts";
-import { byId, fields, id, ids, text, texts, wholeNumber, writtenQuantity } from "./fields.ts";
+import { byId, fault, fields, id, ids, text, texts, wholeNumber, writtenQuantity } from "./fields.ts";
 import { figure } from "./figure.ts";
 import { moduleSignOff } from "./sign-off.ts";
 import { protection, protectionWords } from "./step.ts";
@@ -60,13 +61,26 @@ const tappedHole = fields(
   },
 );
 
+/** In m: from the shortest grub screw to the longest coach bolt, by far. */
+const likeliest = { least: 0.0005, most: 1 };
+
+/** What is no length of a screw is a slip of the unit: "10 mil" is a quarter of a millimetre. */
+const screwLength = writtenQuantity("length", "6 mm or 1/2 in").superRefine((written, context) => {
+  const read = parseQuantity(written, "length");
+  if (!read.ok || (read.value.base >= likeliest.least && read.value.base <= likeliest.most)) return;
+  const inMm = Number((read.value.base * 1000).toPrecision(3));
+  context.addIssue(
+    fault("wrong-unit", `the length of a fastener, such as 6 mm or 1/2 in; "${written}" is ${inMm} mm`),
+  );
+});
+
 const fastener = fields(
   {
     name: text,
     count: wholeNumber,
     kind: z.enum(fastenerKinds).default("machine screw"),
     thread: text.optional(),
-    length: writtenQuantity("length", "6 mm or 1/2 in").optional(),
+    length: screwLength.optional(),
     drive: text.optional(),
     keep: text.optional(),
     matched: z.boolean().default(false),
@@ -87,7 +101,8 @@ const fastener = fields(
     count: "How many there are.",
     kind: "What they are; machine screw where nothing is said.",
     thread: "The thread as the trade writes it: 4 BA, M3x0.5, 1/4-20 UNC.",
-    length: "The length: 6 mm, 1/2 in.",
+    length:
+      "The length: 6 mm, 1/2 in. Screws of different lengths are a set each; a part may be held by several.",
     drive: "What the driver takes hold of: slotted, hexagon.",
     keep: "Where they are kept once they are out: tray A.",
     matched: "Whether each one goes back into its own hole.",
@@ -157,7 +172,7 @@ const substanceUsed = fields(
   { use: id, amount: writtenQuantity("volume", "150 mL").optional(), place: text.optional() },
   {
     use: "Id of the substance.",
-    amount: "How much of it: 150 mL.",
+    amount: "How much of it: 150 mL. Of what goes on by the drop, 0.05 mL a drop.",
     place: "Where it is used: outdoors.",
   },
 );

@@ -95,9 +95,11 @@ export const step = fields(
   {
     id: "The step's id, once in this module.",
     slacken: "Fastener sets that are slackened: an id, a list, or ids with counts.",
-    remove: "Parts that are taken off and fasteners that are taken out, in this order.",
-    work: "Parts that are worked on: cleaned, oiled, tried.",
-    refit: "Parts that are put back and fasteners that are put in, slack as yet.",
+    remove:
+      "Parts that are taken off and fasteners that are taken out, in the order written: what holds comes before what it holds.",
+    work: "Parts that are worked on: cleaned, oiled, tried. Within a step what is worked on comes after what is removed and before what is refitted; for another order make two steps.",
+    refit:
+      "Parts that are put back and fasteners that are put in, slack as yet, in the order written: a part comes before what holds it.",
     tighten: "Fastener sets that are tightened.",
     makes: "States that the step brings about once its acts are done, each one value: {power: let down}.",
     through: "Covers that are on while this is done, because one works through them.",

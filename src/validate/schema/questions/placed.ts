@@ -5,7 +5,7 @@ import { asked, askedWords, keepOrder, keepOrderWords, reasoned } from "./asked.
 
 export const arrange = fields(
   { ...asked, kind: z.literal("arrange"), steps: ids },
-  { ...askedWords, steps: "Ids of steps of this module, of which some must come before others." },
+  { ...askedWords, steps: "Ids of 4 to 8 steps of this module, of which some must come before others." },
 );
 
 export const match = fields(
@@ -30,7 +30,7 @@ export const match = fields(
   {
     ...askedWords,
     ...keepOrderWords,
-    pairs: "Items, each with the choice that belongs to it.",
+    pairs: "3 to 8 items, each with the choice that belongs to it.",
     others: "Choices beyond those, each with what is wrong with it.",
   },
 );
@@ -57,6 +57,6 @@ export const sort = fields(
     ...askedWords,
     ...keepOrderWords,
     groups: "Names of the groups.",
-    items: "What is to be sorted into them.",
+    items: "What is to be sorted into them, 4 things or more.",
   },
 );

@@ -21,7 +21,7 @@ const place = fields(
   },
   {
     where: "Where it lies, in words that do not name it: for those who answer from the list.",
-    circle: "[x, y, radius] in percent of the figure's width and height.",
+    circle: "[x, y, radius] in percent of the figure's width and height: an oval where it is not square.",
     rectangle: "[left, top, width, height] in percent of the figure's width and height.",
     right: "Whether it is right.",
     why: "What lies there instead: a wrong place needs one.",

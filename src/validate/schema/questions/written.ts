@@ -1,6 +1,6 @@
 /** Kinds that are answered in writing: a figure, a word, a figure worked out from a case. */
 import { z } from "zod";
-import { sumNames } from "../../../engine/quiz/sums.ts";
+import { sumNames, takenBy } from "../../../engine/quiz/sums.ts";
 import { fields, text } from "../fields.ts";
 import { asked, askedWords, reasoned } from "./asked.ts";
 
@@ -47,8 +47,10 @@ export const worked = fields(
   {
     ...askedWords,
     ask: "The question, with {name} where a figure of the case stands.",
-    sum: `The sum that works out the answer: ${sumNames.join(", ")}.`,
-    cases: "Real cases: the figures that the sum takes, by name. A sitting asks one of them.",
+    sum: `The sum that works out the answer, with the figures that it takes: ${sumNames
+      .map((name) => `${name} (${takenBy(name).join(", ")})`)
+      .join(", ")}.`,
+    cases: "2 real cases or more: the figures that the sum takes, by name. A sitting asks one of them.",
     in: "The unit in which the answer is told; that of the sum where nothing is said.",
     tolerance: "How far off is right too: 5 %, or a quantity of the same kind.",
   },
