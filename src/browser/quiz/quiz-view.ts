@@ -1,5 +1,5 @@
 /** The quiz as a whole on the page: a sitting from its first answer to its result. */
-import { t } from "../../engine/words.ts";
+import { language, t } from "../../engine/words.ts";
 import type { QuizData, QuizItem } from "../../model/page-data.ts";
 import type { Announce } from "../page/announcer.ts";
 import { button, element, goTo } from "../page/element.ts";
@@ -195,8 +195,7 @@ export class QuizView {
     const { data, now } = this.#options;
     const at = sitAgainAt(this.#attempt.sitting.ended, this.#attempt.passed(), data.sitAgain, now());
     if (at === undefined) return button(t`Sit again`, () => this.#sitAgain());
-    const { lang } = document.documentElement;
-    return element("p", { class: "sit-again-at" }, t`You may sit again from ${whenWords(at, lang)}.`);
+    return element("p", { class: "sit-again-at" }, t`You may sit again from ${whenWords(at, language)}.`);
   }
 
   #goToResult(): void {
