@@ -56,7 +56,9 @@ describe("help and wrong calls", () => {
   });
 
   test.each([
-    [["tidy"], 'There is no command "tidy"'],
+    [["tidy"], 'There is no command "tidy".\n'],
+    [["chek"], 'There is no command "chek". Did you mean check?'],
+    [["check", "--contnet", "x"], "Did you mean --content? See: benchwright help check"],
     [["check", "--conten", "x"], "benchwright help check"],
     [
       ["check", "--content"],
@@ -252,7 +254,16 @@ describe("new", () => {
     expect(await call("new", "quiz", "box", "--content", folder)).toMatchObject({ code: 2 });
     expect(await call("new", "quiz", "bix", "--content", folder)).toMatchObject({
       code: 2,
-      err: expect.stringContaining('no module "bix"'),
+      err: expect.stringContaining('no module "bix". Did you mean box? There are box.'),
+    });
+  });
+
+  test("from within the content folder, the folder that is meant is named", async () => {
+    const content = sound();
+    const { code, err } = await call("check", "--content", join(content, "content"));
+    expect({ code, err }).toEqual({
+      code: 1,
+      err: expect.stringContaining(`/content; ${content} holds a programme.yaml. Give the folder`),
     });
   });
 });

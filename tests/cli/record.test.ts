@@ -59,7 +59,7 @@ describe("key", () => {
   test.each([
     [["new"], 2, "--to FILE"],
     [["public"], 2, "key public FILE"],
-    [["public", "nowhere.json"], 1, "can't be read"],
+    [["public", "nowhere.json"], 1, "There is no such file."],
     [[], 2, "key new"],
     [["lend"], 2, "There is no key lend"],
     [["public", "a", "b"], 2, 'takes no "b"'],
@@ -89,14 +89,14 @@ describe("record check", () => {
   test("a whole record is in order, by the content and by the site that is built from it", async () => {
     const file = await writeRecordFile(records, "jo", jo, await signedOff(jo, motor));
     const checked = await call("record", "check", file, "--on", "2026-11-27", "--json");
-    expect(checked.json()).toEqual({
+    expect(checked.json()).toMatchObject({
       ok: true,
       files: [{ file, ok: true, what: "the record of Jo, 7 events", problems: [] }],
     });
     expect(checked).toMatchObject({ code: 0, err: "" });
     expect(await call("record", "check", file, "--on", "2026-11-27")).toMatchObject({
       code: 0,
-      out: `${file}: in order (the record of Jo, 7 events).\n`,
+      out: expect.stringContaining(`${file}: in order (the record of Jo, 7 events). Signed in it:\n`),
     });
     const site = join(temporaryFolder(), "site");
     expect((await call("build", "--fresh", "--to", site)).code).toBe(0);
@@ -139,6 +139,71 @@ describe("record check", () => {
     expect(ok).toBe(false);
     const found = files.map((each: { problems: { code: string }[] }) => each.problems.map((one) => one.code));
     expect(found).toEqual([[], ["lapsed"], ["issuer-unlisted"], expect.arrayContaining(["not-allowed"])]);
+  });
+
+  /** What Cleo's desk saves: an observation and a sign-off, as they stand in the record of Jo. */
+  async function listFile(change = (list: unknown[]) => list): Promise<string> {
+    const events = await signedOff(jo, motor);
+    const list = events.flatMap((event) => ("credential" in event ? [event.credential] : []));
+    const file = join(records, "jo.signed.json");
+    writeFileSync(file, JSON.stringify(change(list)));
+    return file;
+  }
+
+  test("a list as the Mentor's desk saves it: each statement is told by what it is", async () => {
+    const file = await listFile();
+    const { code, out, err, json } = await call("record", "check", file, "--on", "2026-11-27", "--json");
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    const [{ what, problems, statements }] = json().files;
+    expect({ what, problems }).toEqual({ what: "3 signed statements", problems: [] });
+    expect(out).not.toContain("can't be");
+    expect(statements.map(({ kind, at }: { kind: string; at: string }) => [at, kind])).toEqual([
+      ["[0]", "observation"],
+      ["[1]", "observation"],
+      ["[2]", "sign-off"],
+    ]);
+    const text = (await call("record", "check", file, "--on", "2026-11-27")).out;
+    expect(text).toContain(`${file}: in order (3 signed statements). Signed in it:\n`);
+    expect(text).toContain(`  sign-off, alone, on motor, revision 1: for Jo, 2026-03-17, by Ann\n`);
+  });
+
+  test("a list with one statement is that statement; in a longer one each fault has its place", async () => {
+    const one = await listFile((list) => list.slice(-1));
+    expect((await call("record", "check", one, "--on", "2026-11-27")).out).toContain("(a signed statement)");
+    const edited = await listFile(([first, ...others]) => [
+      { ...(first as object), validFrom: "2026-03-09T20:00:00Z" },
+      ...others,
+      5,
+    ]);
+    const { code, json } = await call("record", "check", edited, "--on", "2026-11-27", "--json");
+    expect(code).toBe(1);
+    const [{ problems, statements }] = json().files;
+    expect(problems.map(({ code, at }: { code: string; at: string }) => [code, at])).toEqual([
+      ["signature", "[0]"],
+      ["schema", "[3]"],
+    ]);
+    expect(statements).toHaveLength(2);
+    const old = await call("record", "check", await listFile(), "--on", "2029-01-01");
+    expect(old.err).toMatch(/^ {2}lapsed at \[2\]$/m);
+    expect(old.err).toMatch(/^ {4}urn:\S+ {2}\(does not count: lapsed.*\)$/m);
+  });
+
+  test("a record's statements are listed with kind, module, level, day and id", async () => {
+    const events = await signedOff(jo, motor);
+    const file = await writeRecordFile(records, "jo", jo, events);
+    const { json } = await call("record", "check", file, "--on", "2026-11-27", "--json");
+    const last = events.at(-1)!;
+    const id = "credential" in last ? String(last.credential.id) : "";
+    expect(id).toMatch(/^urn:/);
+    expect(json().files[0].statements.at(-1)).toEqual({
+      ...{ at: "events[6]", id, kind: "sign-off", module: "motor", revision: 1, level: "alone" },
+      // Its 24 months by the rules of the test programme.
+      ...{ on: "2026-03-17", until: "2028-03-17" },
+      person: { name: "Jo", key: jo.did },
+      mentor: { name: "Ann", key: ann.did },
+      problems: [],
+    });
+    expect((await call("record", "check", file, "--on", "2026-11-27")).out).toContain(`\n    ${id}\n`);
   });
 
   test("a list of withdrawals by itself", async () => {
@@ -269,6 +334,27 @@ describe("record release", () => {
     expect(codesIn(out)).toContain("revision");
   });
 
+  test("a draft is not released, and asked for by name that is a fault", async () => {
+    const file = join(content, "modules/motor/module.md");
+    writeFileSync(
+      file,
+      readFileSync(file, "utf8").replace(
+        /^summary: .*$/m,
+        "summary: What this module is for, in one sentence.",
+      ),
+    );
+    const all = await call("record", "release", "--json");
+    expect({ code: all.code, modules: all.json().modules }).toMatchObject({
+      code: 0,
+      modules: [{ change: "released" }, { module: "motor", change: "draft", files: [] }],
+    });
+    expect(existsSync(join(content, "modules/motor/released"))).toBe(false);
+    expect(await call("record", "release", "motor")).toMatchObject({
+      code: 1,
+      out: expect.stringContaining("not released: it is still a draft"),
+    });
+  });
+
   test("a module that there is not, and a programme that keeps no records", async () => {
     expect(await call("record", "release", "moter")).toMatchObject({
       code: 2,
@@ -363,7 +449,7 @@ describe("record withdraw", () => {
     )) as { id: string };
     expect(await call("record", "withdraw", id, "--key", key, "--records", records)).toMatchObject({
       code: 0,
-      out: expect.stringContaining("Withdrawn: sign-off on motor, revision 1, of Jo"),
+      out: expect.stringContaining("Withdrawn: sign-off, alone, on motor, revision 1, of Jo"),
     });
     expect(codesIn((await check()).out)).toEqual(["withdrawn"]);
     const { code, err } = await call(
@@ -375,7 +461,58 @@ describe("record withdraw", () => {
       "--records",
       records,
     );
-    expect({ code, err }).toEqual({ code: 1, err: expect.stringContaining("no record in") });
+    expect({ code, err }).toEqual({ code: 1, err: expect.stringContaining("record check FILE lists") });
+  });
+
+  /** Jo's record and what Cleo has signed in it, as her desk saves it. */
+  async function signedByCleo() {
+    const key = await withKeyFile();
+    const cleo = { name: "Cleo", ...(await openKey(key)) };
+    await call("record", "withdraw", "--key", key);
+    const events = await signedOff(jo, motor, { ...cleo, did: cleo.key });
+    const credentials = events.flatMap((event) => ("credential" in event ? [event.credential] : []));
+    const [record, list] = [
+      await writeRecordFile(records, "jo", jo, events),
+      join(records, "jo.signed.json"),
+    ];
+    writeFileSync(list, JSON.stringify(credentials));
+    return { key, record, list, ids: credentials.map(({ id }) => String(id)) };
+  }
+
+  test("of a list all is withdrawn, and each is named", async () => {
+    const { key, list, record, ids } = await signedByCleo();
+    const { code, out } = await call("record", "withdraw", list, "--key", key);
+    expect(code).toBe(0);
+    expect(ids).toHaveLength(3);
+    for (const id of ids) expect(out).toMatch(new RegExp(`^Withdrawn: .*of Jo, .*${id}`, "m"));
+    expect(out).toContain("3 withdrawals");
+    expect(codesIn((await call("record", "check", record, "--json")).out)).toContain("withdrawn");
+  });
+
+  test("a whole record is not withdrawn: the ids in it are told, and by one of them and the file it is", async () => {
+    const { key, record, list, ids } = await signedByCleo();
+    const asked = await call("record", "withdraw", record, "--key", key);
+    expect(asked).toMatchObject({ code: 2, out: "" });
+    for (const id of ids) expect(asked.err).toContain(id);
+    expect(asked.err).toContain("sign-off, alone, on motor, revision 1: for Jo");
+    for (const file of [record, list])
+      expect(await call("record", "withdraw", ids[2]!, "--records", file, "--key", key)).toMatchObject({
+        code: 0,
+        out: expect.stringContaining(`Withdrawn: sign-off, alone, on motor, revision 1, of Jo`),
+      });
+    const anns = await writeRecordFile(records, "sam", sam, await signedOff(sam, motor));
+    expect(await call("record", "withdraw", anns, "--key", key)).toMatchObject({
+      code: 1,
+      err: expect.stringContaining("signed nothing in it"),
+    });
+  });
+
+  test("a word that is no file, id or place is told so", async () => {
+    const key = await withKeyFile();
+    const { code, err } = await call("record", "withdraw", "robin", "--key", key);
+    expect(code).toBe(1);
+    expect(err).toContain("robin: there is no file of this name");
+    expect(err).not.toMatch(/ENOENT|not-json/);
   });
 
   test("only who signed a sign-off can withdraw it", async () => {
