@@ -34,7 +34,7 @@ export function checkPage(book: Book): string {
     main: html`<div class="sheet record-page check-page">
 <header class="title-block">
 <div class="title-block-title"><h1>Check a sign-off</h1>
-<p>Choose the file that you were given: a trainee’s record (.record.json), or a statement that a mentor signed. It is looked at here, on this device, by the rules of ${programme.name}, as of today. It is sent nowhere, and nothing of it is kept.</p></div>
+<p>Choose the file that you were given: a trainee’s record (.record.json), or what a mentor signed (.signed.json). It is looked at here, on this device, by the rules of ${programme.name}, as of today. It is sent nowhere, and nothing of it is kept.</p></div>
 </header>
 <p class="needs-script">To check a file, this page needs JavaScript, which is off or has not come. With the tool at hand, benchwright record check does the same.</p>
 <div class="check-tool"></div>

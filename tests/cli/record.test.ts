@@ -164,7 +164,7 @@ describe("record check", () => {
     ]);
     const text = (await call("record", "check", file, "--on", "2026-11-27")).out;
     expect(text).toContain(`${file}: in order (3 signed statements). Signed in it:\n`);
-    expect(text).toContain(`  sign-off, alone, on motor, revision 1: for Jo, 2026-03-17, by Ann\n`);
+    expect(text).toContain(`  sign-off, alone, on motor, revision 1: for Jo, 2026-03-17, by Ann Mentor\n`);
   });
 
   test("a list with one statement is that statement; in a longer one each fault has its place", async () => {
@@ -179,7 +179,7 @@ describe("record check", () => {
     expect(code).toBe(1);
     const [{ problems, statements }] = json().files;
     expect(problems.map(({ code, at }: { code: string; at: string }) => [code, at])).toEqual([
-      ["signature", "[0]"],
+      ["signature", "[0].proof[0].proofValue"],
       ["schema", "[3]"],
     ]);
     expect(statements).toHaveLength(2);
@@ -200,7 +200,7 @@ describe("record check", () => {
       // Its 24 months by the rules of the test programme.
       ...{ on: "2026-03-17", until: "2028-03-17" },
       person: { name: "Jo", key: jo.did },
-      mentor: { name: "Ann", key: ann.did },
+      mentor: { name: "Ann Mentor", key: ann.did },
       problems: [],
     });
     expect((await call("record", "check", file, "--on", "2026-11-27")).out).toContain(`\n    ${id}\n`);
@@ -393,6 +393,7 @@ describe("record withdraw", () => {
       until: "2037-01-01T00:00:00.000Z",
       withdrawn: 0,
       added: 0,
+      named: [],
     });
     expect((await call("record", "withdraw", "4711", "--key", key, "--json")).json()).toMatchObject({
       withdrawn: 1,

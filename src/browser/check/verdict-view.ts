@@ -4,7 +4,7 @@ import { lastDay } from "../../engine/competency/calendar.ts";
 import type { Statement } from "../../engine/competency/sign-off.ts";
 import { t } from "../../engine/words.ts";
 import { evidenceView } from "../opened/evidence-view.ts";
-import type { Opened, OpenedRecord, OpenedStatement } from "../opened/open-file.ts";
+import type { Opened, OpenedList, OpenedRecord, OpenedStatement } from "../opened/open-file.ts";
 import { problemList } from "../opened/problem-list.ts";
 import { judgedIn, onWhat, saysWhat, statementsView } from "../opened/statements-view.ts";
 import { facts } from "../opened/table.ts";
@@ -31,23 +31,30 @@ export function verdictView({ file, opened, naming, timeZone, place }: VerdictOp
     "section",
     { class: "group verdict-of-file", "aria-labelledby": id },
     element("h2", { id, tabindex: "-1" }, `${headings[opened.kind](isOk)}: ${file}`),
-    element("p", { class: isOk ? t`holds` : "warning" }, summary(opened)),
+    element("p", { class: isOk ? "holds" : "warning" }, summary(opened)),
     isOk ? undefined : problemList(opened.problems),
     ...(opened.kind === "record" ? ofRecord(opened, naming, timeZone) : []),
-    ...(opened.kind === "statement" ? ofStatement(opened, naming, timeZone) : []),
+    ...(opened.kind === "statement"
+      ? [element("h3", {}, t`What it says`), factsOf(opened, naming, timeZone)]
+      : []),
+    ...(opened.kind === "statements" ? ofList(opened, naming, timeZone) : []),
   );
 }
 
 const headings: { readonly [Kind in Opened["kind"]]: (isOk: boolean) => string } = {
   record: (isOk) => (isOk ? t`All of it adds up` : t`Not all of it adds up`),
   statement: (isOk) => (isOk ? t`It holds` : t`It does not hold`),
+  statements: (isOk) => (isOk ? t`All of it holds` : t`Not all of it holds`),
   nothing: () => t`This can’t be relied on`,
 };
 
-function summary({ kind, problems }: Opened): string {
+function summary(opened: Opened): string {
+  const { kind, problems } = opened;
   if (kind === "nothing") return t`Nothing of this file counts.`;
   if (problems.length > 0)
     return t`${counted(problems.length, "thing is", "things are")} wrong with it. Below stands each part with what it is worth by itself.`;
+  if (kind === "statements")
+    return t`The file holds ${opened.statements.length} signed statements. The signature of each is right, and the mentor may sign it. What they rest on lies in the trainee’s record, which was not given: to have that looked at too, choose the record.`;
   return kind === "record"
     ? t`The file is as its owner saved it. Every signature in it is right, and whatever can be marked again comes to what it claims.`
     : t`The signature is right, and the mentor may sign it. What it rests on lies in the trainee’s record, which was not given: to have that looked at too, choose the record.`;
@@ -73,26 +80,34 @@ function ofRecord({ overview, written }: OpenedRecord, naming: Naming, timeZone:
   ];
 }
 
-function ofStatement({ signed, on, problems }: OpenedStatement, naming: Naming, timeZone: string) {
+/** Each of several statements under a heading that says what it is; of what can't be read, why. */
+const ofList = ({ statements }: OpenedList, naming: Naming, timeZone: string): HTMLElement[] =>
+  statements.flatMap((each, place) =>
+    each.kind === "nothing"
+      ? [element("h3", {}, t`Number ${place + 1}: this can’t be relied on`), problemList(each.problems)]
+      : [
+          element("h3", {}, t`Number ${place + 1}: ${saysWhat(each.signed.statement)}`),
+          factsOf(each, naming, timeZone),
+        ],
+  );
+
+function factsOf({ signed, on, problems }: OpenedStatement, naming: Naming, timeZone: string): HTMLElement {
   const { statement, until, day } = signed;
   const last = until === undefined ? undefined : naming.day(lastDay(until, timeZone));
-  return [
-    element("h3", {}, t`What it says`),
-    facts([
-      [t`For`, t`${statement.subjectName}, key ${shortKey(statement.subject)}`],
-      [t`What`, saysWhat(statement)],
-      [t`Of`, onWhat(statement)],
-      [t`Signed by`, statement.issuerName],
-      [t`Signed on`, naming.day(day)],
-      [t`Holds until`, last ?? t`it is withdrawn`],
-      [t`Looked at`, `${naming.day(on)}: ${problems.length === 0 ? t`it holds` : t`it does not hold`}`],
-      [t`Rests on`, restsOn(statement)],
-      [t`Words`, statement.kind === "new-key" ? undefined : statement.words || undefined],
-      [t`Key of the mentor`, statement.issuer],
-      [t`Key of the trainee`, statement.subject],
-      [t`Digest`, signed.digest],
-    ]),
-  ];
+  return facts([
+    [t`For`, t`${statement.subjectName}, key ${shortKey(statement.subject)}`],
+    [t`What`, saysWhat(statement)],
+    [t`Of`, onWhat(statement)],
+    [t`Signed by`, statement.issuerName],
+    [t`Signed on`, naming.day(day)],
+    [t`Holds until`, last ?? t`it is withdrawn`],
+    [t`Looked at`, `${naming.day(on)}: ${problems.length === 0 ? t`it holds` : t`it does not hold`}`],
+    [t`Rests on`, restsOn(statement)],
+    [t`Words`, statement.kind === "new-key" ? undefined : statement.words || undefined],
+    [t`Key of the mentor`, statement.issuer],
+    [t`Key of the trainee`, statement.subject],
+    [t`Digest`, signed.digest],
+  ]);
 }
 
 const restsOn = (statement: Statement): string | undefined =>

@@ -65,7 +65,7 @@ export class Desk {
   async takeIn(text: string): Promise<TakenIn> {
     const opened = await openFile(text, this.options);
     if (opened.kind === "nothing") return { ok: false, problems: opened.problems };
-    if (opened.kind === "statement") return { ok: false, problems: [noRecord] };
+    if (opened.kind !== "record") return { ok: false, problems: [noRecord] };
     const { record, situation } = opened.overview;
     if (record.programme !== situation.rules.identifier) return { ok: false, problems: opened.problems };
     const file: KeptFile = { owner: record.owner, name: record.name, text };
@@ -188,5 +188,5 @@ function newUuid(): string {
 
 const noRecord: RecordProblem = {
   code: "schema",
-  message: t`This is one signed statement, not a record; expected the trainee’s file, which ends in .record.json. To see whether a statement holds, use Check a sign-off.`,
+  message: t`This is what a mentor has signed, not a record; expected the trainee’s file, which ends in .record.json. To see whether it holds, use Check a sign-off.`,
 };

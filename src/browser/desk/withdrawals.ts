@@ -2,11 +2,11 @@
 
 import { addMonths, dayOf, endOfDay } from "../../engine/competency/calendar.ts";
 import { statusListId } from "../../engine/competency/credential.ts";
-import { isList } from "../../engine/competency/fields.ts";
 import { writeInstant } from "../../engine/competency/instant.ts";
 import type { Json } from "../../engine/competency/json.ts";
 import { portable } from "../../engine/competency/libraries.ts";
 import type { RecordRules } from "../../engine/competency/rules.ts";
+import { givenStatements } from "../../engine/competency/signed-file.ts";
 import { readStatement } from "../../engine/competency/statements.ts";
 import {
   bitsOf,
@@ -30,7 +30,7 @@ export function placesToWithdraw(text: string, key: MentorKey, rules: RecordRule
   if (!json.ok) return { ok: false, message: json.problem.message };
   const places: number[] = [];
   const what: string[] = [];
-  for (const each of isList(json.value) ? json.value : [json.value]) {
+  for (const { json: each } of givenStatements(json.value) ?? [{ json: json.value }]) {
     const read = readStatement(each, rules, portable);
     if (!read.ok) return { ok: false, message: read.problem.message };
     const { statement } = read.signed;

@@ -1,14 +1,16 @@
-/** What a file that someone hands over comes to: a record, one signed statement, or nothing that can be read. */
+/** What a file that someone hands over comes to: a record, what mentors have signed, or nothing that can be read. */
 import { dayOf } from "../../engine/competency/calendar.ts";
 import { checkRecord } from "../../engine/competency/check-record.ts";
 import { problemsWith } from "../../engine/competency/checks/index.ts";
-import { isObject, textAt } from "../../engine/competency/fields.ts";
-import type { Json, JsonObject } from "../../engine/competency/json.ts";
+import { textAt } from "../../engine/competency/fields.ts";
+import type { Json } from "../../engine/competency/json.ts";
 import { portable } from "../../engine/competency/libraries.ts";
+import { placed } from "../../engine/competency/problem.ts";
 import type { RecordProblem } from "../../engine/competency/problems.ts";
 import type { CompetencyRecord } from "../../engine/competency/record.ts";
 import { readRecordJson } from "../../engine/competency/record-file.ts";
 import { Releases } from "../../engine/competency/releases.ts";
+import { type GivenStatement, givenStatements } from "../../engine/competency/signed-file.ts";
 import { situationOf } from "../../engine/competency/situation.ts";
 import { readStatement, type SignedStatement } from "../../engine/competency/statements.ts";
 import { readJson } from "../../engine/competency/strict-json.ts";
@@ -34,10 +36,21 @@ export interface OpenedStatement {
   readonly problems: readonly RecordProblem[];
 }
 
-export type Opened =
-  | OpenedRecord
-  | OpenedStatement
-  | { readonly kind: "nothing"; readonly problems: readonly RecordProblem[] };
+/** Several statements of one file, each judged by itself. */
+export interface OpenedList {
+  readonly kind: "statements";
+  /** In the order of the file; "nothing" of what is no statement, or not signed as it should be. */
+  readonly statements: readonly (OpenedStatement | OpenedNothing)[];
+  /** All that is wrong with them, with the place of each. */
+  readonly problems: readonly RecordProblem[];
+}
+
+export interface OpenedNothing {
+  readonly kind: "nothing";
+  readonly problems: readonly RecordProblem[];
+}
+
+export type Opened = OpenedRecord | OpenedStatement | OpenedList | OpenedNothing;
 
 export interface OpenOptions {
   readonly site: Pick<SiteData, "module">;
@@ -50,7 +63,8 @@ export interface OpenOptions {
 export async function openFile(text: string, options: OpenOptions): Promise<Opened> {
   const json = readJson(text);
   if (!json.ok) return { kind: "nothing", problems: [json.problem] };
-  if (isObject(json.value) && Object.hasOwn(json.value, "proof")) return openStatement(json.value, options);
+  const given = givenStatements(json.value);
+  if (given !== undefined) return openStatements(given, options);
   const { record, written, problems } = readRecordJson(json.value, portable);
   if (record === undefined) return { kind: "nothing", problems };
   const overview = await overviewNow(record, options);
@@ -77,7 +91,17 @@ export async function overviewNow(record: CompetencyRecord, options: OpenOptions
   });
 }
 
-async function openStatement(json: JsonObject, options: OpenOptions): Promise<Opened> {
+async function openStatements(given: readonly GivenStatement[], options: OpenOptions): Promise<Opened> {
+  const statements = await Promise.all(given.map(({ json }) => openStatement(json, options)));
+  const [only, second] = statements;
+  if (only !== undefined && second === undefined) return only;
+  const problems = statements.flatMap((each, place) =>
+    each.problems.map((found) => placed(found, given[place]!.at!)),
+  );
+  return { kind: "statements", statements, problems };
+}
+
+async function openStatement(json: Json, options: OpenOptions): Promise<OpenedStatement | OpenedNothing> {
   const { programme, now } = options;
   const { rules, modules: cards } = programme;
   const read = readStatement(json, rules, portable);

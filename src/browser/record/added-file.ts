@@ -3,13 +3,14 @@ import { problemsWith } from "../../engine/competency/checks/index.ts";
 import { digestOf } from "../../engine/competency/digest.ts";
 import type { RecordEvent } from "../../engine/competency/event.ts";
 import { makeEvent } from "../../engine/competency/events.ts";
-import { at, isList, isObject } from "../../engine/competency/fields.ts";
+import { isObject } from "../../engine/competency/fields.ts";
 import type { Json, JsonObject } from "../../engine/competency/json.ts";
 import { portable } from "../../engine/competency/libraries.ts";
 import { mergeRecords, underKey } from "../../engine/competency/merge.ts";
 import { placed, problem } from "../../engine/competency/problem.ts";
 import type { RecordCode, RecordProblem } from "../../engine/competency/problems.ts";
 import { readRecordJson } from "../../engine/competency/record-file.ts";
+import { type GivenStatement, givenStatements } from "../../engine/competency/signed-file.ts";
 import { readStatement } from "../../engine/competency/statements.ts";
 import { readJson } from "../../engine/competency/strict-json.ts";
 import type { Overview } from "./overview.ts";
@@ -31,16 +32,8 @@ export type AddedFile =
 export function addedFile(text: string, mine: Overview, now: string): AddedFile {
   const json = readJson(text);
   if (!json.ok) return { ok: false, problems: [json.problem] };
-  const credentials = credentialsIn(json.value);
-  return credentials === undefined ? addedRecord(json.value, mine) : addedCredentials(credentials, mine, now);
-}
-
-/** A credential by itself, or a list of them. */
-function credentialsIn(json: Json): readonly Json[] | undefined {
-  const list = isList(json) ? json : [json];
-  return list.length > 0 && list.every((each) => at(each, "credentialSubject") !== undefined)
-    ? list
-    : undefined;
+  const given = givenStatements(json.value);
+  return given === undefined ? addedRecord(json.value, mine) : addedStatements(given, mine, now);
 }
 
 function addedRecord(json: Json, { record: mine, assessed }: Overview): AddedFile {
@@ -70,8 +63,8 @@ const grave: ReadonlySet<RecordCode> = new Set([
   "subject-mismatch",
 ]);
 
-function addedCredentials(list: readonly Json[], mine: Overview, now: string): AddedFile {
-  const judged = list.map((json, place) => judge(json, mine, now, list.length > 1 ? `[${place}]` : ""));
+function addedStatements(given: readonly GivenStatement[], mine: Overview, now: string): AddedFile {
+  const judged = given.map((each) => judge(each, mine, now));
   const bad = judged.flatMap(({ problems }) => problems);
   if (bad.length > 0) return { ok: false, problems: bad };
   const { name, named } = mine.record;
@@ -87,12 +80,11 @@ interface JudgedCredential {
 }
 
 function judge(
-  json: Json,
+  { json, at: place }: GivenStatement,
   { record, situation, assessed }: Overview,
   now: string,
-  place: string,
 ): JudgedCredential {
-  const told = (found: RecordProblem): RecordProblem => (place === "" ? found : placed(found, place));
+  const told = (found: RecordProblem): RecordProblem => (place === undefined ? found : placed(found, place));
   const read = readStatement(json, situation.rules, portable);
   if (!read.ok) return { event: undefined, problems: [told(read.problem)], remarks: [] };
   const { signed } = read;

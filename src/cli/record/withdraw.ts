@@ -35,11 +35,15 @@ const usualMonths = 12;
 export const withdraw: Action = {
   name: "withdraw",
   summary: "withdraws what a mentor has signed; named nothing, it renews the mentor's list of withdrawals",
-  note: `PLACE is the statusListIndex of what was signed. ${passphraseWords}`,
+  note: `Of a FILE that the Mentor's desk saved all that is signed in it is withdrawn. An ID is looked up in --records; record check FILE lists those of a file. PLACE is the statusListIndex of what was signed. ${passphraseWords}`,
   usage: "[ID|FILE|PLACE…] --key FILE [--records DIR] [--until DATE] [--content DIR] [--json]",
   options: {
     key: { type: "string", value: "FILE", help: "the mentor's key file" },
-    records: { type: "string", value: "DIR", help: "record files among which an id is looked up" },
+    records: {
+      type: "string",
+      value: "DIR",
+      help: "a folder of files, or one file, in which an ID is looked up",
+    },
     until: { type: "string", value: "DATE", help: "how long the list is good (default: a year)" },
     content: contentOption,
     json: jsonOption,
@@ -71,6 +75,7 @@ export const withdraw: Action = {
         until,
         withdrawn: places.size,
         added: places.size - before.length,
+        named: found,
       });
     else
       output.out(

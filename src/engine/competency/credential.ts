@@ -23,7 +23,7 @@ export type ReadCredential =
  * for fields that are not known here. O(size).
  */
 export function readCredential(json: Json, identifier: string): ReadCredential {
-  if (!isObject(json)) return refused("schema", "", t`a credential`, json);
+  if (!isObject(json)) return refused("schema", undefined, t`a credential`, json);
   const statement = statementIn(json, identifier);
   if (statement === undefined) {
     const found = textAt(json, "credentialSubject", "achievement", "id");
@@ -50,7 +50,7 @@ const isForPeople = (path: string): boolean =>
 
 function refused(
   code: "schema" | "context",
-  at: string,
+  at: string | undefined,
   expected: string,
   found: Json | undefined,
 ): ReadCredential {
