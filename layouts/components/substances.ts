@@ -13,7 +13,7 @@ export function substances(view: ModuleView, book: Book, from: Address): Html | 
   if (view.module.substances.length === 0) return undefined;
   const columns: readonly Column<SubstanceUsed>[] = [
     { name: t`Substance`, kind: "head", value: ({ use }) => name(use, view, book, from) },
-    { name: t`Amount`, value: ({ amount }) => amount },
+    { name: t`Amount`, value: ({ amount }) => amount?.replace(/(?<=\d) /g, "\u00a0") },
     { name: t`Where`, value: ({ place }) => place },
     { name: t`On its label`, value: ({ use }) => label(use, book, from) },
   ];
