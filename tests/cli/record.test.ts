@@ -141,7 +141,23 @@ describe("record check", () => {
     expect(found).toEqual([[], ["lapsed"], ["issuer-unlisted"], expect.arrayContaining(["not-allowed"])]);
   });
 
-  /** What Cleo's desk saves: an observation and a sign-off, as they stand in the record of Jo. */
+  test("for a day to which the mentor's list does not reach nothing is in order", async () => {
+    writeFileSync(join(content, "withdrawals/ann.json"), await listText(ann, [], "2027-11-29T00:00:00Z"));
+    const file = await writeRecordFile(records, "jo", jo, await signedOff(jo, motor));
+    const on = async (day: string) => {
+      const { code, out } = await call("record", "check", file, "--on", day, "--json");
+      return { code, codes: [...new Set(codesIn(out))] };
+    };
+    expect(await on("2027-11-28")).toEqual({ code: 0, codes: [] });
+    expect(await on("2028-01-01")).toEqual({ code: 1, codes: ["status-list"] });
+    const { err } = await call("record", "check", file, "--on", "2028-01-01");
+    expect(err).toContain("holds until 2027-11-29T00:00:00Z, and does not reach the end of 2028-01-01");
+    const list = join(content, "withdrawals/ann.json");
+    expect((await call("record", "check", list, "--on", "2027-11-28")).code).toBe(0);
+    expect((await call("record", "check", list, "--on", "2028-01-01")).code).toBe(1);
+  });
+
+  /** What Ann's desk saves: the observations and the sign-off that stand in the record of Jo. */
   async function listFile(change = (list: unknown[]) => list): Promise<string> {
     const events = await signedOff(jo, motor);
     const list = events.flatMap((event) => ("credential" in event ? [event.credential] : []));
@@ -223,7 +239,7 @@ describe("record check", () => {
     });
     for (const [file, says] of [
       [stranger, "no mentor of this programme"],
-      [old, "ran out at 2026-02-01"],
+      [old, "holds until 2026-02-01T00:00:00Z, and not to the end of"],
     ] as const)
       expect(await call("record", "check", file)).toMatchObject({
         code: 1,

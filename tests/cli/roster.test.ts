@@ -108,6 +108,47 @@ describe("roster", () => {
     expect(await standing("2026-03-02")).toBeUndefined();
   });
 
+  test("nobody may work alone on a day to which no list of withdrawals reaches, and it is said why", async () => {
+    await threePeople();
+    writeFileSync(join(content, "withdrawals/ann.json"), await listText(ann, [], "2027-11-29T00:00:00Z"));
+    expect((await call("roster", records, "--on", "2027-11-28")).out).toContain("The motor: Jo\n");
+    const { code, out, json } = {
+      ...(await call("roster", records, "--on", "2028-01-01")),
+      json: JSON.parse((await call("roster", records, "--on", "2028-01-01", "--json")).out),
+    };
+    expect(code).toBe(0);
+    expect(out).not.toContain("May work alone\n");
+    expect(out).toContain(
+      "Jo: The motor (can't be confirmed: of ann not every list of withdrawals reaches the end of 2028-01-01)",
+    );
+    expect(json.modules.flatMap(({ alone }: { alone: unknown[] }) => alone)).toEqual([]);
+    expect(json.people[0].modules.motor.standing).toBe("unconfirmed");
+  });
+
+  test("a sign-off that has ended is listed with the reason: a new revision, a day that is over", async () => {
+    await threePeople();
+    const lapsed = (await call("roster", records, "--on", "2027-02-01")).out;
+    expect(lapsed).toContain("  Sam: The motor (lapsed after 2027-01-10)\n");
+    await call("record", "release");
+    const file = join(content, "modules/motor/module.md");
+    writeFileSync(file, readFileSync(file, "utf8").replace("revision: 1", "revision: 2"));
+    await call("record", "release");
+    const { out } = await call("roster", records, "--on", "2027-02-01");
+    expect(out).toContain(
+      [
+        "Signed off once, and may not work alone",
+        "  Jo: The governor (suspended: The motor does not hold)",
+        "  Jo: The motor (signed on revision 1, which does not carry over to the present one)",
+        "  Sam: The motor (signed on revision 1, which does not carry over to the present one)",
+      ].join("\n"),
+    );
+    const { ended } = JSON.parse((await call("roster", records, "--on", "2027-02-01", "--json")).out);
+    expect(ended[1]).toEqual({
+      ...{ name: "Jo", key: jo.did, module: "motor" },
+      ...{ standing: "earlier revision", revision: 1, until: "2028-03-17" },
+    });
+  });
+
   test("two files of one person are one person; text, table and page say the same", async () => {
     await threePeople();
     mkdirSync(join(records, "older"));
@@ -214,6 +255,16 @@ describe("record recall", () => {
     expect(
       (await call(...args, "--records", records, "--from", "2026-11-27", "--json")).json().stopped,
     ).toHaveLength(2);
+  });
+
+  test("names for a day ahead also those whom the lists of today confirm and those of that day will not", async () => {
+    await threePeople();
+    writeFileSync(join(content, "withdrawals/ann.json"), await listText(ann, [], "2027-11-29T00:00:00Z"));
+    const made = await call(
+      ...["record", "recall", "motor", "--revision", "1", "--records", records],
+      ...["--because", "a guard was left out", "--from", "2028-01-01", "--json"],
+    );
+    expect(JSON.parse(made.out).stopped.map(({ name }: { name: string }) => name)).toContain("Jo");
   });
 
   test.each([

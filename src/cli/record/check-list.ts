@@ -1,10 +1,12 @@
 /** A list of withdrawals by itself: signed by a mentor of the programme, theirs, and in date. */
+import { endOfDay } from "../../engine/competency/calendar.ts";
 import { statusListId } from "../../engine/competency/credential.ts";
 import { textAt } from "../../engine/competency/fields.ts";
 import { readInstant } from "../../engine/competency/instant.ts";
 import type { Json } from "../../engine/competency/json.ts";
 import type { RecordProblem } from "../../engine/competency/problems.ts";
 import type { RecordRules } from "../../engine/competency/rules.ts";
+import { isOver } from "../../engine/competency/situation.ts";
 import { readStatusList } from "../../engine/competency/status-list.ts";
 import { gunzip } from "../gzip.ts";
 import { nodePrimitives } from "../primitives.ts";
@@ -12,11 +14,11 @@ import { nodePrimitives } from "../primitives.ts";
 export const isList = (json: Json): boolean =>
   textAt(json, "credentialSubject", "type") === "BitstringStatusList";
 
-/** `now` in ms since 1970. */
+/** `on`: YYYY-MM-DD, the day to the end of which it must hold. */
 export async function checkList(
   json: Json,
-  { mentors, identifier }: RecordRules,
-  now: number,
+  { mentors, identifier, timeZone }: RecordRules,
+  on: string,
 ): Promise<RecordProblem[]> {
   const read = await readStatusList(json, { primitives: nodePrimitives, gunzip });
   if (!read.ok) return [read.problem];
@@ -26,7 +28,9 @@ export async function checkList(
       ? []
       : [`it is signed by ${issuer}, who is no mentor of this programme`]),
     ...(id === statusListId(identifier, issuer) ? [] : [`it is the list ${id}, not that of this programme`]),
-    ...(readInstant(validUntil)! < now ? [`it ran out at ${validUntil}`] : []),
+    ...(isOver(readInstant(validUntil)!, endOfDay(on, timeZone))
+      ? [`it holds until ${validUntil}, and not to the end of ${on}`]
+      : []),
   ];
   return faults.map((words) => ({
     code: "status-list",

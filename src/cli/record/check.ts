@@ -63,7 +63,7 @@ async function checkOne(file: string, input: CheckInput): Promise<Checked> {
 
 async function checkJson(json: Json, input: CheckInput): Promise<Found> {
   if (isList(json))
-    return { what: "a list of withdrawals", problems: await checkList(json, input.rules, Date.now()) };
+    return { what: "a list of withdrawals", problems: await checkList(json, input.rules, input.on) };
   const given = givenStatements(json);
   if (given !== undefined) return { what: signedWords(given.length), ...lookAtStatements(given, input) };
   const { record, problems } = readRecordJson(json, input.primitives);

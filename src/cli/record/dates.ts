@@ -6,7 +6,7 @@ import { type Call, WrongCall } from "../command.ts";
 export const onOption = {
   type: "string",
   value: "DATE",
-  help: "as things stand at the end of that day: 2026-11-20 (default: today)",
+  help: "as things stand at the end of that day: 2026-11-20 (default: today); what no list of withdrawals confirms for it does not count",
 } as const;
 
 export interface Day {
@@ -15,10 +15,20 @@ export interface Day {
   readonly listsOn: string;
 }
 
-/** The day asked for, or today. What lies ahead is told by the lists of today. */
+/**
+ * The day asked for, or today. Lists of withdrawals must be in date on that day too, so that nothing looks confirmed for a day
+ * for which nobody can confirm it.
+ */
 export function dayOfCall(on: string | undefined, { timeZone }: Pick<RecordRules, "timeZone">): Day {
-  const now = today(timeZone);
-  return { on: on ?? now, listsOn: on === undefined || on > now ? now : on };
+  const day = on ?? today(timeZone);
+  return { on: day, listsOn: day };
+}
+
+/** The same for finding whom something touches: of a day that lies ahead everyone counts whom the lists of today confirm. */
+export function dayOfRecall(from: string | undefined, rules: Pick<RecordRules, "timeZone">): Day {
+  const { on } = dayOfCall(from, rules);
+  const [listsOn] = [on, today(rules.timeZone)].sort();
+  return { on, listsOn: listsOn! };
 }
 
 export const today = (timeZone: string): string => dayOf(Date.now(), timeZone);

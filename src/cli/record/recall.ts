@@ -15,7 +15,7 @@ import { noSuchModule } from "../no-such-module.ts";
 import { readAll } from "../roster/read-all.ts";
 import { type Read, RowReader } from "../roster/rows.ts";
 import { fileFaultWords } from "../roster/text.ts";
-import { dateOf, dayOfCall } from "./dates.ts";
+import { dateOf, dayOfRecall } from "./dates.ts";
 import { noticeHtml, recallText } from "./notice.ts";
 import { programmeFrom, programmeOf, programmeOptions, type RecordProgramme } from "./programme.ts";
 import { recordFiles } from "./record-files.ts";
@@ -71,7 +71,7 @@ async function recallIn(call: Call, { records, from, ...asked }: Asked) {
   const programme = await programmeOf(call);
   const row = rowOf(programme, asked);
   const before = await programmeFrom({ ...programme, cards: beforeWithdrawing(programme.cards, asked) });
-  const day = dayOfCall(from, programme.rules);
+  const day = dayOfRecall(from, programme.rules);
   const reader = new RowReader(before, day);
   const read = await readAll(recordFiles(records), reader, { source: before, day });
   const people = await reader.together(read.rows);

@@ -17,8 +17,10 @@ export interface Roster {
 const nameOf = ({ name, owner }: RosterRow) => ({ name, key: owner });
 const ofEntry = ({ person, state }: Entry) => ({ ...nameOf(person), module: state.module });
 
+const endOf = ({ state: { standing, revision, until } }: Entry) => ({ standing, revision, until });
+
 export function rosterJson({ summary, tonight, doubtful }: Roster) {
-  const { on, people, modules, soon, stopped, handovers, unheld, sameNames, broken } = summary;
+  const { on, people, modules, soon, ended, stopped, handovers, unheld, sameNames, broken } = summary;
   return {
     on,
     people: people.map((person) => ({
@@ -36,6 +38,7 @@ export function rosterJson({ summary, tonight, doubtful }: Roster) {
       readyToBeSigned: toSign.map(({ person }) => nameOf(person)),
     })),
     lapsing: soon.map((entry) => ({ ...ofEntry(entry), until: entry.state.until })),
+    ended: ended.map((entry) => ({ ...ofEntry(entry), ...endOf(entry) })),
     stopped: stopped.map((entry) => ({ ...ofEntry(entry), on: entry.state.stopped })),
     handovers: handovers.map(({ module, title, holder, next, unwritten }) => ({
       ...{ module, title, holder: nameOf(holder.person), unwritten },

@@ -5,7 +5,7 @@ import type { RosterRow } from "../../engine/competency/roster/row.ts";
 import type { BrokenFile, Entry, ModuleEntries } from "../../engine/competency/roster/summary.ts";
 import { counted } from "../../report/text.ts";
 import type { Roster } from "./report.ts";
-import { missingWords } from "./words.ts";
+import { endWords, missingWords } from "./words.ts";
 
 export interface Part {
   readonly title: string;
@@ -17,7 +17,7 @@ const entryNames = (entries: readonly Entry[]): string => names(entries.map(({ p
 
 /** Parts with something in them, in the order in which a coordinator asks. */
 export function partsOf(roster: Roster): Part[] {
-  const { modules, soon, stopped, handovers, unheld, sameNames, people } = roster.summary;
+  const { on, modules, soon, ended, stopped, handovers, unheld, sameNames, people } = roster.summary;
   const titles = new Map(modules.map(({ module, title }) => [module, title]));
   const titleOf = ({ state }: Entry): string => titles.get(state.module) ?? state.module;
   const parts: Part[] = [
@@ -32,6 +32,12 @@ export function partsOf(roster: Roster): Part[] {
     {
       title: "Lapses soon",
       lines: soon.map((entry) => `${entry.state.until}  ${entry.person.name}: ${titleOf(entry)}`),
+    },
+    {
+      title: "Signed off once, and may not work alone",
+      lines: ended.map(
+        (entry) => `${entry.person.name}: ${titleOf(entry)} (${endWords(entry.state, titles, on)})`,
+      ),
     },
     { title: "Held by one person only", lines: handovers.flatMap(handoverLines) },
     { title: "Held by nobody", lines: unheld.map(({ title }) => title) },

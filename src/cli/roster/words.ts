@@ -31,3 +31,17 @@ export function standingWords({ standing, level, until, stopped }: ModuleState):
   const dated = standing === "signed off" || standing === "lapses soon" || standing === "lapsed";
   return `${standing}${dated ? day : ""}${dated ? how : ""}${stop}`;
 }
+
+/** Why someone may no longer work alone who was signed off; `titles` are those of modules by id, `on` is the day looked at. */
+export function endWords(state: ModuleState, titles: ReadonlyMap<string, string>, on: string): string {
+  const { standing, revision, until, missing, mentors } = state;
+  const needed = missing.map((each) => (each.kind === "module" ? titles.get(each.module) : undefined));
+  const words: Partial<Record<ModuleState["standing"], string>> = {
+    lapsed: `lapsed after ${until}`,
+    withdrawn: "withdrawn",
+    "earlier revision": `signed on revision ${revision}, which does not carry over to the present one`,
+    suspended: `suspended: ${needed.filter((title) => title !== undefined).join(", ")} does not hold`,
+    unconfirmed: `can't be confirmed: of ${mentors.join(", ")} not every list of withdrawals reaches the end of ${on}`,
+  };
+  return words[standing] ?? standing;
+}

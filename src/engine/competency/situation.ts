@@ -17,7 +17,7 @@ export interface SituationInput {
   readonly statuses: readonly StatusList[];
   /** YYYY-MM-DD: a date means its end in the programme's time zone. */
   readonly on: string;
-  /** The date on which lists must not have expired: for looking ahead, today. `on` where nothing is said. */
+  /** The date on which lists must not have expired. `on` where nothing is said; today for finding whom a recall touches later. */
   readonly listsOn?: string | undefined;
 }
 

@@ -24,7 +24,7 @@ export const statusList: Check = (signed, situation) => {
   if (!situation.mentors.has(signed.statement.issuer)) return undefined;
   const lists = listsOf(situation, signed);
   if (lists.some((list) => isInDate(list, situation))) return undefined;
-  return problem("status-list", t`${called(signed)} can't be confirmed: ${whyNot(lists.at(-1))}`);
+  return problem("status-list", t`${called(signed)} can't be confirmed: ${whyNot(lists.at(-1), situation)}`);
 };
 
 function isInDate({ validUntil }: StatusList, { listsEnd }: Situation): boolean {
@@ -32,8 +32,8 @@ function isInDate({ validUntil }: StatusList, { listsEnd }: Situation): boolean 
   return until !== undefined && !isOver(until, listsEnd);
 }
 
-function whyNot(list: StatusList | undefined): string {
+function whyNot(list: StatusList | undefined, { on }: Situation): string {
   if (list === undefined)
     return t`there is no list of what its mentor has withdrawn. Expected the programme to publish one with its site: look there again, or ask the coordinator to make it (record withdraw).`;
-  return t`the list of what its mentor has withdrawn ran out at ${list.validUntil}. Get the newest one from the programme's site, or ask the coordinator to have it signed again.`;
+  return t`the list of what its mentor has withdrawn holds until ${list.validUntil}, and does not reach the end of ${on}. Get the newest one from the programme's site, or ask the coordinator to have it signed again.`;
 }

@@ -3,7 +3,7 @@ import { holds } from "../needs.ts";
 import type { RecordProblem } from "../problems.ts";
 import { readiness } from "../readiness.ts";
 import type { Situation } from "../situation.ts";
-import type { ModuleState } from "../state.ts";
+import type { ModuleState, Standing } from "../state.ts";
 import { type Handover, handoverOf } from "./handover.ts";
 import type { RosterRow } from "./row.ts";
 import { sameNames } from "./same-person.ts";
@@ -34,6 +34,8 @@ export interface RosterSummary {
   readonly modules: readonly ModuleEntries[];
   /** What lapses within the programme's `soonDays`, the first to lapse first. */
   readonly soon: readonly Entry[];
+  /** Signed off once, and may not work alone on that day: lapsed, withdrawn, on an earlier revision, suspended, unconfirmed. */
+  readonly ended: readonly Entry[];
   /** Stopped for safety, and not watched again nor signed off since; the last first. */
   readonly stopped: readonly Entry[];
   /** Modules that one person holds, or nobody. */
@@ -71,6 +73,7 @@ export function rosterSummary({ rows, broken, situation, unwritten }: RosterInpu
     soon: entries
       .filter(({ state }) => state.standing === "lapses soon")
       .sort(by(({ state }) => state.until ?? "")),
+    ended: entries.filter(({ state }) => endings.has(state.standing)),
     stopped: entries
       .filter(({ state }) => state.stopped !== undefined)
       .sort(by(({ state }) => state.stopped ?? ""))
@@ -81,6 +84,14 @@ export function rosterSummary({ rows, broken, situation, unwritten }: RosterInpu
     broken,
   };
 }
+
+const endings: ReadonlySet<Standing> = new Set([
+  "lapsed",
+  "withdrawn",
+  "earlier revision",
+  "suspended",
+  "unconfirmed",
+] as const);
 
 function modulesOf(people: readonly RosterRow[], { releases }: Situation): ModuleEntries[] {
   const lists = new Map(
