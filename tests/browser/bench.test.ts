@@ -45,6 +45,21 @@ test("where less motion is wanted, turning to a step shows it at once, at its pl
   expect(turned).toEqual({ moving: 0, way: 0, isInView: true });
 });
 
+// WCAG 2.2, 2.4.7 Focus Visible.
+test("the link to the operation sheet, which a card has no room for, is seen while it has the focus", async () => {
+  const { page } = await visitor.open(bench.path, phone);
+  await next(page).click();
+  const link = page.locator(".sheet-head a");
+  const isOnTop = () =>
+    link.evaluate((element) => {
+      const { left, top } = element.getClientRects()[0]!;
+      return element.contains(document.elementFromPoint(left + 8, top + 8));
+    });
+  expect(await isOnTop()).toBe(false);
+  await link.focus();
+  expect(await isOnTop()).toBe(true);
+});
+
 describe.each(devices)("on a $name", ({ options, hands }) => {
   test("one step at a time, forwards and back, by button and by key", async () => {
     const { page, troubles } = await visitor.open(bench.path, options);
