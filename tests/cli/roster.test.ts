@@ -5,7 +5,7 @@ import { beforeEach, describe, expect, test } from "vitest";
 import type { Release } from "../../src/engine/competency/release.ts";
 import { callCommand } from "../support/call-command.ts";
 import { ann, ben, clubFiles, listText, releasesIn, signedOff, writeRecordFile } from "../support/club.ts";
-import { person, signOffAt, statementEvent, theoryAt } from "../support/competency.ts";
+import { observationAt, person, signOffAt, statementEvent, theoryAt } from "../support/competency.ts";
 import { temporaryFolder, writeFolder } from "../support/content-folder.ts";
 import { runTool } from "../support/run-command.ts";
 
@@ -136,8 +136,8 @@ describe("roster", () => {
     const { out } = await call("roster", records, "--on", "2027-02-01");
     expect(out).toContain(
       [
-        "Signed off once, and may not work alone",
-        "  Jo: The governor (suspended: The motor does not hold)",
+        "Sign-offs that do not count",
+        "  Jo: The governor (suspended: no sign-off that counts on The motor)",
         "  Jo: The motor (signed on revision 1, which does not carry over to the present one)",
         "  Sam: The motor (signed on revision 1, which does not carry over to the present one)",
       ].join("\n"),
@@ -145,8 +145,23 @@ describe("roster", () => {
     const { ended } = JSON.parse((await call("roster", records, "--on", "2027-02-01", "--json")).out);
     expect(ended[1]).toEqual({
       ...{ name: "Jo", key: jo.did, module: "motor" },
-      ...{ standing: "earlier revision", revision: 1, until: "2028-03-17" },
+      ...{ because: "earlier revision", revision: 1, until: "2028-03-17" },
     });
+  });
+
+  test("a sign-off whose observation was withdrawn is listed, after a new revision too", async () => {
+    await writeRecordFile(records, "jo", jo, await signedOff(jo, motor));
+    // As `signedOff` has them: unaided on the 17th.
+    const { statusIndex } = observationAt("2026-03-17T19:00:00Z", ann, jo, motor);
+    writeFileSync(join(content, "withdrawals/ann.json"), await listText(ann, [statusIndex]));
+    const line =
+      "  Jo: The motor (signed on revision 1, and not all that it rests on counts; record check tells what)";
+    expect((await call("roster", records, ...onDay)).out).toContain(line);
+    await call("record", "release");
+    const file = join(content, "modules/motor/module.md");
+    writeFileSync(file, readFileSync(file, "utf8").replace("revision: 1", "revision: 2"));
+    await call("record", "release");
+    expect((await call("roster", records, ...onDay)).out).toContain(line);
   });
 
   test("two files of one person are one person; text, table and page say the same", async () => {

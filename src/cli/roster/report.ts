@@ -1,7 +1,7 @@
 /** The roster as a program reads it, and as a table. */
 import type { EveningModule } from "../../engine/competency/roster/evening.ts";
 import type { RosterRow } from "../../engine/competency/roster/row.ts";
-import type { BrokenFile, Entry, RosterSummary } from "../../engine/competency/roster/summary.ts";
+import type { BrokenFile, EndedEntry, Entry, RosterSummary } from "../../engine/competency/roster/summary.ts";
 import { type Cell, csvOf } from "../csv.ts";
 import { standingWords } from "./words.ts";
 
@@ -17,7 +17,7 @@ export interface Roster {
 const nameOf = ({ name, owner }: RosterRow) => ({ name, key: owner });
 const ofEntry = ({ person, state }: Entry) => ({ ...nameOf(person), module: state.module });
 
-const endOf = ({ state: { standing, revision, until } }: Entry) => ({ standing, revision, until });
+const endOf = ({ because, revision, state: { until } }: EndedEntry) => ({ because, revision, until });
 
 export function rosterJson({ summary, tonight, doubtful }: Roster) {
   const { on, people, modules, soon, ended, stopped, handovers, unheld, sameNames, broken } = summary;

@@ -34,10 +34,8 @@ export function partsOf(roster: Roster): Part[] {
       lines: soon.map((entry) => `${entry.state.until}  ${entry.person.name}: ${titleOf(entry)}`),
     },
     {
-      title: "Signed off once, and may not work alone",
-      lines: ended.map(
-        (entry) => `${entry.person.name}: ${titleOf(entry)} (${endWords(entry.state, titles, on)})`,
-      ),
+      title: "Sign-offs that do not count",
+      lines: ended.map((entry) => `${entry.person.name}: ${titleOf(entry)} (${endWords(entry, titles, on)})`),
     },
     { title: "Held by one person only", lines: handovers.flatMap(handoverLines) },
     { title: "Held by nobody", lines: unheld.map(({ title }) => title) },

@@ -1,4 +1,5 @@
 /** How someone stands, in few words. */
+import type { EndedEntry, Ending } from "../../engine/competency/roster/summary.ts";
 import type { Missing, ModuleState } from "../../engine/competency/state.ts";
 
 type Words = { readonly [Kind in Missing["kind"]]: (missing: Extract<Missing, { kind: Kind }>) => string };
@@ -32,16 +33,17 @@ export function standingWords({ standing, level, until, stopped }: ModuleState):
   return `${standing}${dated ? day : ""}${dated ? how : ""}${stop}`;
 }
 
-/** Why someone may no longer work alone who was signed off; `titles` are those of modules by id, `on` is the day looked at. */
-export function endWords(state: ModuleState, titles: ReadonlyMap<string, string>, on: string): string {
-  const { standing, revision, until, missing, mentors } = state;
-  const needed = missing.map((each) => (each.kind === "module" ? titles.get(each.module) : undefined));
-  const words: Partial<Record<ModuleState["standing"], string>> = {
+/** Why a sign-off does not count; `titles` are those of modules by id, `on` is the day looked at. */
+export function endWords(entry: EndedEntry, titles: ReadonlyMap<string, string>, on: string): string {
+  const { until, missing, mentors } = entry.state;
+  const needed = missing.flatMap((each) => (each.kind === "module" ? (titles.get(each.module) ?? []) : []));
+  const why: { readonly [Because in Ending]: string } = {
     lapsed: `lapsed after ${until}`,
     withdrawn: "withdrawn",
-    "earlier revision": `signed on revision ${revision}, which does not carry over to the present one`,
-    suspended: `suspended: ${needed.filter((title) => title !== undefined).join(", ")} does not hold`,
+    "earlier revision": `signed on revision ${entry.revision}, which does not carry over to the present one`,
+    suspended: `suspended: no sign-off that counts on ${needed.join(", ")}`,
     unconfirmed: `can't be confirmed: of ${mentors.join(", ")} not every list of withdrawals reaches the end of ${on}`,
+    unsupported: `signed on revision ${entry.revision}, and not all that it rests on counts; record check tells what`,
   };
-  return words[standing] ?? standing;
+  return why[entry.because];
 }

@@ -1,5 +1,6 @@
 /** One person of the roster: small, so that there may be many, and made of one record at a time. */
 import { type Assessed, assess } from "../assessed.ts";
+import { isUsable } from "../judged.ts";
 import { isAlone } from "../past-sign-off.ts";
 import type { Primitives } from "../primitives.ts";
 import type { CompetencyRecord } from "../record.ts";
@@ -21,6 +22,8 @@ export interface RosterRow {
   /** By module: the revisions on which a sign-off counts; and those on which they have done anything. */
   readonly signedOn: ReadonlyMap<string, readonly number[]>;
   readonly workedOn: ReadonlyMap<string, readonly number[]>;
+  /** By module: the revisions on which there is a sign-off by who may sign that lacks some of what it must rest on. */
+  readonly unsupported: ReadonlyMap<string, readonly number[]>;
 }
 
 export interface HandedIn {
@@ -44,11 +47,17 @@ export function rosterRow(handedIn: HandedIn, situation: Situation, primitives: 
     states: new Map(states),
     signedOn: revisionsOf(signOffs.filter(counts).map(({ signed }) => signed.statement)),
     workedOn: revisionsOf(workOf(assessed)),
+    unsupported: revisionsOf(signOffs.filter(isUnsupported).map(({ signed }) => signed.statement)),
   };
 }
 
 const counts = ({ signed, problems }: JudgedSignOff): boolean =>
   problems.length === 0 && isAlone(signed.statement.level);
+
+const isUnsupported = ({ signed, problems }: JudgedSignOff): boolean =>
+  isAlone(signed.statement.level) &&
+  problems.some(({ code }) => code === "evidence") &&
+  isUsable(problems, ["evidence", "lapsed", "revision", "status-list"]);
 
 type OfRevision = { readonly module: string; readonly revision: number };
 

@@ -14,6 +14,17 @@ export interface Entry {
   readonly state: ModuleState;
 }
 
+/** Why a sign-off does not let someone work alone; "unsupported": something that it must rest on does not count, or is not there. */
+export type Ending =
+  | Extract<Standing, "lapsed" | "withdrawn" | "earlier revision" | "suspended" | "unconfirmed">
+  | "unsupported";
+
+export interface EndedEntry extends Entry {
+  readonly because: Ending;
+  /** On which it was signed. */
+  readonly revision: number | undefined;
+}
+
 /** A module with those who are anywhere with it. */
 export interface ModuleEntries {
   readonly module: string;
@@ -34,8 +45,8 @@ export interface RosterSummary {
   readonly modules: readonly ModuleEntries[];
   /** What lapses within the programme's `soonDays`, the first to lapse first. */
   readonly soon: readonly Entry[];
-  /** Signed off once, and may not work alone on that day: lapsed, withdrawn, on an earlier revision, suspended, unconfirmed. */
-  readonly ended: readonly Entry[];
+  /** There is a sign-off, and they may not work alone. */
+  readonly ended: readonly EndedEntry[];
   /** Stopped for safety, and not watched again nor signed off since; the last first. */
   readonly stopped: readonly Entry[];
   /** Modules that one person holds, or nobody. */
@@ -73,7 +84,7 @@ export function rosterSummary({ rows, broken, situation, unwritten }: RosterInpu
     soon: entries
       .filter(({ state }) => state.standing === "lapses soon")
       .sort(by(({ state }) => state.until ?? "")),
-    ended: entries.filter(({ state }) => endings.has(state.standing)),
+    ended: entries.flatMap(endedEntry),
     stopped: entries
       .filter(({ state }) => state.stopped !== undefined)
       .sort(by(({ state }) => state.stopped ?? ""))
@@ -85,6 +96,13 @@ export function rosterSummary({ rows, broken, situation, unwritten }: RosterInpu
   };
 }
 
+function endedEntry(entry: Entry): EndedEntry[] {
+  const { person, state } = entry;
+  if (isEnding(state.standing)) return [{ ...entry, because: state.standing, revision: state.revision }];
+  const revision = person.unsupported.get(state.module)?.at(-1);
+  return holds(state) || revision === undefined ? [] : [{ ...entry, because: "unsupported", revision }];
+}
+
 const endings: ReadonlySet<Standing> = new Set([
   "lapsed",
   "withdrawn",
@@ -92,6 +110,7 @@ const endings: ReadonlySet<Standing> = new Set([
   "suspended",
   "unconfirmed",
 ] as const);
+const isEnding = (standing: Standing): standing is Exclude<Ending, "unsupported"> => endings.has(standing);
 
 function modulesOf(people: readonly RosterRow[], { releases }: Situation): ModuleEntries[] {
   const lists = new Map(
