@@ -1,4 +1,4 @@
-/** Texts of files and of what commands say, as they stand on the page for authors. */
+/** Texts of files and of what commands say, as they stand. */
 import { type Html, html } from "../html.ts";
 
 /** Lines as they are, never broken, so that a mark stands under its column. A box that scrolls has to be reached by key, and named. */

@@ -1,8 +1,10 @@
 /** Renders the Markdown that was read, with links and pictures as they are on the page where it stands. */
 import MarkdownIt, { type Token } from "markdown-it";
 import type { RenderProse } from "../../layouts/book.ts";
+import { codeFrame } from "../../layouts/components/code-frame.ts";
 import { enlarge, picture, type SizeOf } from "../../layouts/components/picture.ts";
 import { html, raw } from "../../layouts/html.ts";
+import { t } from "../engine/words.ts";
 import type { Address } from "../model/address.ts";
 import { linkTo, linkToFile } from "../model/address.ts";
 import { addressOfPath, readLink } from "../model/link.ts";
@@ -39,6 +41,8 @@ export function proseRenderer(sizeOf: SizeOf, holds: (page: Address, at: string)
     const larger = isInLink(tokens, index) ? undefined : enlarge(file, { sizeOf }, from);
     return html`${picture({ file, alt }, { sizeOf }, from)}${larger}`.text;
   };
+  rules.fence = (tokens, index) => `${codeFrame(tokens[index]!.content, t`Lines as they stand`).text}\n`;
+  rules.code_block = rules.fence;
   return (section, path, from) =>
     raw(markdown.renderer.render(section.prose as Token[], markdown.options, { path, from } satisfies Place));
 }

@@ -20,6 +20,15 @@ function render(markdown: string, from: Address, path = "modules/mill/module.md"
 }
 
 test.each([
+  ["marked", "```text\na <b>\n```"],
+  ["indented", "    a <b>"],
+])("lines that are %s stand unbroken in a box that is reached by key", (_, markdown) => {
+  expect(render(markdown, module)).toBe(
+    '<pre tabindex="0" role="group" aria-label="Lines as they stand"><code>a &lt;b&gt;\n</code></pre>',
+  );
+});
+
+test.each([
   ["a step of the same page", "[x](#felt-on)", module, '<p><a href="#felt-on">x</a></p>'],
   ["a step, seen from the bench view", "[x](#felt-on)", bench, '<p><a href="#felt-on">x</a></p>'],
   [
