@@ -65,6 +65,41 @@ describe("a key made in the browser", () => {
   });
 });
 
+describe("what a mentor may not sign", () => {
+  test("a level above theirs can't be chosen, and it is said beside it why", async () => {
+    const { page, troubles } = await visitor.open("desk/index.html");
+    await useKey(page, "Bert");
+    await openJo(page, watched);
+    expect(await page.getByLabel(/^under eye:/).isEnabled()).toBe(true);
+    for (const level of ["alone", "may teach"]) {
+      const choice = page.getByLabel(new RegExp(`^${level}:`));
+      expect(await choice.isDisabled()).toBe(true);
+      const why = page.locator(`[id="${await choice.getAttribute("aria-describedby")}"]`);
+      expect(await why.innerText()).toBe(`Bert may sign up to "under eye", not "${level}".`);
+    }
+    expect(await axeViolations(page)).toEqual([]);
+    expect(troubles).toEqual([]);
+  });
+
+  test("with the highest level every one can be chosen", async () => {
+    const { page } = await visitor.open("desk/index.html");
+    await useKey(page, "Ada");
+    await openJo(page, watched);
+    for (const level of ["under eye", "alone", "may teach"])
+      expect(await page.getByLabel(new RegExp(`^${level}:`)).isEnabled()).toBe(true);
+    expect(await page.locator(".desk-trainee .choice small").count()).toBe(0);
+  });
+
+  test("with a key that the programme does not list there is nothing to sign", async () => {
+    const { page } = await visitor.open("desk/index.html");
+    await page.getByRole("button", { name: "Make a key in this browser" }).click();
+    await page.getByText("The programme does not list this key yet").waitFor();
+    await openJo(page, watched);
+    await page.getByText("Nothing can be signed yet").waitFor();
+    expect(await page.getByRole("button", { name: /^Sign this/ }).count()).toBe(0);
+  });
+});
+
 describe("what is refused", () => {
   const cases: readonly (readonly [
     what: string,
@@ -74,7 +109,6 @@ describe("what is refused", () => {
     text: () => Promise<string>,
   ])[] = [
     ["evidence that is missing", "Ada", "alone", "evidence", () => recordText(jo, [])],
-    ["a level above the mentor's", "Bert", "alone", "not-allowed", async () => watched],
     [
       "the mentor's own record",
       "Ada",

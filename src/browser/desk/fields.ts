@@ -4,6 +4,8 @@ import { element } from "../page/element.ts";
 export interface Choice<Value extends string> {
   readonly value: Value;
   readonly text: string;
+  /** Why it can't be chosen, as a sentence; undefined where it can. */
+  readonly whyNot?: string | undefined;
 }
 
 /** A group of which one is chosen; none at first. */
@@ -12,10 +14,12 @@ export function radios<Value extends string>(
   legend: string,
   choices: readonly Choice<Value>[],
 ): { element: HTMLFieldSetElement; value: () => Value | undefined; set: (value: Value | undefined) => void } {
-  const inputs = choices.map(({ value }) =>
-    element("input", { type: "radio", name, value, id: `${name}-${slugOf(value)}` }),
-  );
-  const lines = choices.map(({ text }, at) => labelled(inputs[at]!, text));
+  const inputs = choices.map(({ value, whyNot }) => {
+    const id = `${name}-${slugOf(value)}`;
+    const reason = whyNot === undefined ? {} : { disabled: true, "aria-describedby": `${id}-why` };
+    return element("input", { type: "radio", name, value, id, ...reason });
+  });
+  const lines = choices.map(({ text, whyNot }, at) => choiceLine(inputs[at]!, text, whyNot));
   return {
     element: element("fieldset", { class: "choices" }, element("legend", {}, legend), ...lines),
     value: () => choices[inputs.findIndex(({ checked }) => checked)]?.value,
@@ -32,6 +36,12 @@ export function tickBox(
 ): { element: HTMLElement; input: HTMLInputElement } {
   const input = element("input", { type: "checkbox", id });
   return { element: labelled(input, ...text), input };
+}
+
+function choiceLine(input: HTMLInputElement, text: string, whyNot: string | undefined): HTMLElement {
+  const line = labelled(input, text);
+  if (whyNot !== undefined) line.append(element("small", { id: `${input.id}-why` }, whyNot));
+  return line;
 }
 
 const labelled = (input: HTMLInputElement, ...text: readonly (Node | string)[]): HTMLElement =>

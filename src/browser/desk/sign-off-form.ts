@@ -11,19 +11,22 @@ export interface SignOffFormOptions {
   readonly card: ReleaseCard;
   /** The quiz is supervised and was not marked by anybody whom the record knows. */
   readonly asksScore: boolean;
+  /** Why this mentor may not sign it at a level, as a sentence; undefined where they may. */
+  readonly whyNot: (level: Level) => string | undefined;
   readonly say: (words: string) => void;
   readonly sign: (granted: Granted) => void;
 }
 
-const choices: readonly Choice<Level>[] = levels.map((value) => ({ value, text: texts(value) }));
+const choicesWith = (whyNot: SignOffFormOptions["whyNot"]): readonly Choice<Level>[] =>
+  levels.map((value) => ({ value, text: texts(value), whyNot: whyNot(value) }));
 
 function texts(level: Level): string {
   if (level === "under eye") return t`under eye: may do it while a mentor looks on`;
   return level === "alone" ? t`alone: may do it alone` : t`may teach: may do it alone, and teach it`;
 }
 
-export function signOffForm({ card, asksScore, say, sign }: SignOffFormOptions): HTMLFormElement {
-  const level = radios("level", t`What they may do`, choices);
+export function signOffForm({ card, asksScore, whyNot, say, sign }: SignOffFormOptions): HTMLFormElement {
+  const level = radios("level", t`What they may do`, choicesWith(whyNot));
   const words = wordsField("sign-off-words", t`In words, where there is something to say`);
   const score = lineField("sign-off-score", t`Quiz, as marked with score, in percent`, {
     inputmode: "decimal",

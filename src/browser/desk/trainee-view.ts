@@ -1,6 +1,7 @@
 /** One trainee on the desk: what their file is worth, how they stand with a module, and what to sign for them. */
 
 import { noFacts, revisionKey } from "../../engine/competency/facts.ts";
+import { type Signing, whyNotSign } from "../../engine/competency/may-sign.ts";
 import { standingName } from "../../engine/competency/names.ts";
 import type { Occasion } from "../../engine/competency/new-statement.ts";
 import { newKeyStatement, newObservation, newSignOff } from "../../engine/competency/new-statement.ts";
@@ -13,7 +14,7 @@ import { judgedIn, statementsView } from "../opened/statements-view.ts";
 import { facts } from "../opened/table.ts";
 import { button, element, goTo } from "../page/element.ts";
 import { saveFile } from "../page/save-file.ts";
-import { counted } from "../page/words.ts";
+import { counted, sentence } from "../page/words.ts";
 import { slug } from "../record/file-name.ts";
 import { type Naming, nextWords, standingSentence } from "../record/next-words.ts";
 import { type Desk, openFor, type Trainee } from "./desk.ts";
@@ -122,8 +123,6 @@ export class TraineeView {
     const here = judgedIn(overview).filter(
       ({ signed: { statement } }) => "module" in statement && statement.module === card.module,
     );
-    const { passed } = overview.assessed.gathered.of.get(revisionKey(card)) ?? noFacts;
-    const say = (words: string): void => this.#say(words);
     this.#body.replaceChildren(
       element("h3", {}, t`${card.title}, revision ${card.revision}`),
       element("p", { class: "standing" }, standingSentence(state, card, naming.day)),
@@ -136,22 +135,42 @@ export class TraineeView {
       element("h4", {}, t`Signed so far`),
       statementsView(here, naming, overview.situation.rules.timeZone) ??
         element("p", {}, t`Nothing on this module.`),
-      ...(this.#options.desk.key === undefined
-        ? [element("p", { class: "warning" }, t`To sign, make or load a key first, above.`)]
-        : [
-            element("h4", {}, t`Observation`),
-            observationForm({
-              card,
-              say,
-              sign: (seen) => void this.#sign((when) => newObservation(when, overview, card, seen)),
-            }),
-            element("h4", {}, t`Sign-off`),
-            signOffForm({
-              ...{ card, say, asksScore: card.quiz?.supervised === true && passed === undefined },
-              sign: (granted) => void this.#sign((when) => newSignOff(when, overview, card, granted)),
-            }),
-          ]),
+      ...this.#forms(card),
     );
+  }
+
+  /** What this mentor may sign of the module; in place of what they may not, why. */
+  #forms(card: ReleaseCard): HTMLElement[] {
+    const { desk } = this.#options;
+    const { key } = desk;
+    if (key === undefined)
+      return [element("p", { class: "warning" }, t`To sign, make or load a key first, above.`)];
+    const { overview } = this.#trainee;
+    const { mentors, on } = overview.situation;
+    const rows = mentors.get(key.did) ?? [];
+    if (rows.length === 0) return [element("p", { class: "warning" }, unlisted)];
+    const { module } = card;
+    const whyNot = (signing: Signing): string | undefined => {
+      const reason = whyNotSign(rows, signing, on);
+      return reason === undefined ? undefined : sentence(reason);
+    };
+    const never = whyNot({ kind: "observation", module });
+    if (never !== undefined) return [element("p", { class: "warning" }, never)];
+    const { passed } = overview.assessed.gathered.of.get(revisionKey(card)) ?? noFacts;
+    const say = (words: string): void => this.#say(words);
+    return [
+      element("h4", {}, t`Observation`),
+      observationForm({
+        ...{ card, say },
+        sign: (seen) => void this.#sign((when) => newObservation(when, overview, card, seen)),
+      }),
+      element("h4", {}, t`Sign-off`),
+      signOffForm({
+        ...{ card, say, asksScore: card.quiz?.supervised === true && passed === undefined },
+        whyNot: (level) => whyNot({ kind: "sign-off", module, level }),
+        sign: (granted) => void this.#sign((when) => newSignOff(when, overview, card, granted)),
+      }),
+    ];
   }
 
   async #signNewKey(oldKey: string): Promise<void> {
@@ -220,6 +239,8 @@ export class TraineeView {
     goTo(this.#said);
   }
 }
+
+const unlisted = t`Nothing can be signed yet: the programme does not list your key, above, as a mentor’s.`;
 
 /** "jo-2026-05-12.signed.json"; `now` is ms since 1970. */
 export const signedFileName = (name: string, now: number): string =>

@@ -1,5 +1,5 @@
 import { t } from "../../words.ts";
-import { levels } from "../levels.ts";
+import { signingOf, whyNotSign } from "../may-sign.ts";
 import { problem } from "../problem.ts";
 import type { RecordProblem } from "../problems.ts";
 import type { Mentor } from "../rules.ts";
@@ -31,24 +31,10 @@ function compromised(signed: SignedStatement, rows: readonly Mentor[], on: strin
 }
 
 function notAllowed(signed: SignedStatement, rows: readonly Mentor[]): RecordProblem | undefined {
-  const reasons = rows.map((row) => reasonAgainst(signed, row));
-  if (reasons.includes(undefined)) return undefined;
+  const reason = whyNotSign(rows, signingOf(signed.statement), signed.day);
+  if (reason === undefined) return undefined;
   return problem(
     "not-allowed",
-    t`${called(signed)} does not count: ${reasons[0]!}. Ask a mentor who may sign it to look and sign.`,
+    t`${called(signed)} does not count: ${reason}. Ask a mentor who may sign it to look and sign.`,
   );
 }
-
-function reasonAgainst({ statement, day }: SignedStatement, row: Mentor): string | undefined {
-  const { name, from, to, maySign, highestLevel } = row;
-  if (day < from || (to !== undefined && day > to))
-    return t`${name} is a mentor from ${from}${to === undefined ? "" : t` to ${to}`}, not on ${day}`;
-  if (statement.kind === "new-key") return undefined;
-  if (maySign !== "all" && !maySign.includes(statement.module))
-    return t`${name} may sign ${maySign.join(", ") || t`nothing`}, not ${statement.module}`;
-  if (statement.kind === "sign-off" && rank(statement.level) > rank(highestLevel))
-    return t`${name} may sign up to "${highestLevel}", not "${statement.level}"`;
-  return undefined;
-}
-
-const rank = (level: (typeof levels)[number]): number => levels.indexOf(level);
