@@ -1,11 +1,14 @@
 /** Hashing and verifying by Node's own crypto: several times as quick as the portable one, and of the same mind. */
-import { createHash, createPublicKey, type KeyObject, verify as verifyByNode } from "node:crypto";
+import crypto, { createHash, createPublicKey, type KeyObject, verify as verifyByNode } from "node:crypto";
 import type { Primitives } from "../engine/competency/primitives.ts";
 
-export const nodePrimitives: Primitives = {
-  sha256: (bytes) => new Uint8Array(createHash("sha256").update(bytes).digest()),
-  verify,
-};
+/** In one call where Node has it (since 20.12): without an object for each hash, a tenth of the work of reading a sign-off. */
+const sha256Of =
+  typeof crypto.hash === "function"
+    ? (bytes: Uint8Array) => crypto.hash("sha256", bytes, "buffer")
+    : (bytes: Uint8Array) => createHash("sha256").update(bytes).digest();
+
+export const nodePrimitives: Primitives = { sha256: (bytes) => new Uint8Array(sha256Of(bytes)), verify };
 
 /**
  * OpenSSL itself compares [S]B − [k]A with R byte by byte and refuses S ≥ L. It takes keys in encodings that are not canonical and
