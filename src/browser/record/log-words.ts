@@ -9,6 +9,7 @@ import { outcomeNames } from "../../engine/competency/names.ts";
 import type { ReleaseCard } from "../../engine/competency/release.ts";
 import type { Observation } from "../../engine/competency/sign-off.ts";
 import type { ModuleState } from "../../engine/competency/state.ts";
+import { shareWords } from "../../engine/quiz/score-words.ts";
 import { t } from "../../engine/words.ts";
 import type { DayWords } from "./day-words.ts";
 import type { Overview } from "./overview.ts";
@@ -34,8 +35,6 @@ export function logCells(card: ReleaseCard, overview: Overview, day: DayWords): 
     signed: log.signed(),
   };
 }
-
-const percent = (fraction: number): string => `${Math.floor(fraction * 100)} %`;
 
 class ModuleLog {
   readonly #card: ReleaseCard;
@@ -84,8 +83,8 @@ class ModuleLog {
     const { passed, best, handedIn } = this.#facts;
     const last = this.#last("quiz");
     const when = last === undefined ? [] : [last];
-    if (passed !== undefined) return [t`passed, ${percent(passed)}`, ...when];
-    if (best !== undefined) return [t`${percent(best)}, not passed`, ...when];
+    if (passed !== undefined) return [t`passed, ${shareWords(passed)}`, ...when];
+    if (best !== undefined) return [t`${shareWords(best)}, not passed`, ...when];
     return handedIn ? [t`handed in`, ...when] : [];
   }
 

@@ -2,6 +2,7 @@
 
 import type { ReleaseCard } from "../../engine/competency/release.ts";
 import type { Missing, ModuleState, Standing } from "../../engine/competency/state.ts";
+import { shareWords } from "../../engine/quiz/score-words.ts";
 import { t } from "../../engine/words.ts";
 import type { DayWords } from "./day-words.ts";
 
@@ -24,7 +25,6 @@ type Words = {
   ) => Next;
 };
 
-const percent = (fraction: number): string => `${Math.floor(fraction * 100)} %`;
 const page = (module: string, folder = ""): string => `modules/${module}/${folder}index.html`;
 const ofNeeded = ({ has, needs }: { readonly has: number; readonly needs: number }): string =>
   t`${has} of ${needs}`;
@@ -42,8 +42,8 @@ const words: Words = {
   quiz: ({ best, pass }, { module }) => ({
     text:
       best === undefined
-        ? t`Sit the quiz: ${percent(pass)} passes`
-        : t`Sit the quiz again: ${percent(best)} so far, ${percent(pass)} passes`,
+        ? t`Sit the quiz: ${shareWords(pass)} passes`
+        : t`Sit the quiz again: ${shareWords(best)} so far, ${shareWords(pass)} passes`,
     file: page(module, "quiz/"),
   }),
   "supervised-quiz": ({ sat }, { module }) =>

@@ -2,6 +2,7 @@
 
 import { lastDay } from "../../engine/competency/calendar.ts";
 import type { JudgedSignOff } from "../../engine/competency/support.ts";
+import { shareWords } from "../../engine/quiz/score-words.ts";
 import { t } from "../../engine/words.ts";
 import { button, element } from "../page/element.ts";
 import type { Naming } from "./next-words.ts";
@@ -39,7 +40,7 @@ export function statementView({ signOff, overview, naming, close }: StatementOpt
       t`Looked up`,
       `${naming.day(overview.situation.on)}, ${codesOr(problems, t`it holds`, t`it does not count`)}`,
     ],
-    [t`Quiz`, statement.score === undefined ? undefined : `${Math.floor(statement.score * 100)} %`],
+    [t`Quiz`, statement.score === undefined ? undefined : shareWords(statement.score)],
     [t`Rests on`, statement.evidence.map(({ name }) => name).join("; ") || undefined],
     [t`In the mentor’s words`, statement.words || undefined],
     [t`Key of the mentor`, statement.issuer],

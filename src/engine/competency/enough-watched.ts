@@ -1,4 +1,5 @@
 /** Whether a sign-off bears the score and rests on the observations that its module asks for. */
+import { shareWords } from "../quiz/score-words.ts";
 import { t } from "../words.ts";
 import { called } from "./checks/words.ts";
 import { isUsable, type Judged, type JudgedObservation, type SignedSignOff } from "./judged.ts";
@@ -59,11 +60,11 @@ function missingBehind(
 function scoreFault(signed: SignedSignOff, hasQuiz: boolean, pass: number): RecordProblem[] {
   const { score } = signed.statement;
   if (!hasQuiz || (score !== undefined && score >= pass)) return [];
-  const found = score === undefined ? t`no quiz score` : t`a quiz score of ${Math.floor(score * 100)} %`;
+  const found = score === undefined ? t`no quiz score` : t`a quiz score of ${shareWords(score)}`;
   return [
     problem(
       "evidence",
-      t`${called(signed)} bears ${found}; the module asks for ${Math.ceil(pass * 100)} %. Sit the quiz and have it signed again.`,
+      t`${called(signed)} bears ${found}; the module asks for ${shareWords(pass)}. Sit the quiz and have it signed again.`,
     ),
   ];
 }
