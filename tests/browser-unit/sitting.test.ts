@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { remarkLines, verdictWords } from "../../src/browser/quiz/feedback-words.ts";
 import { fingerprint } from "../../src/browser/quiz/fingerprint.ts";
+import { openWords } from "../../src/browser/quiz/open-words.ts";
 import { resultWords } from "../../src/browser/quiz/result-words.ts";
 import { sitAgainAt, whenWords } from "../../src/browser/quiz/sit-again.ts";
 import { keepSitting, newSitting, readSitting } from "../../src/browser/quiz/sitting.ts";
@@ -105,6 +106,44 @@ describe("when one may sit again", () => {
     expect(whenWords(new Date(2026, 10, 26, 8, 5).getTime(), "en-GB")).toMatch(
       /Thursday.*26 November.*08:05/,
     );
+  });
+});
+
+describe("what is said of a number", () => {
+  const screws: Question = {
+    ...asked,
+    id: "screws",
+    kind: "number",
+    answer: { amount: 3, unit: "", dimension: "number", base: 3 },
+    tolerance: undefined,
+  };
+  const said = (given: unknown) => {
+    const quiz = { pass: 0.8, paper: undefined, supervised: false, questions: [screws] };
+    const [mark] = scoreQuiz(quiz, new Map([["screws", given]])).questions;
+    const lines = remarkLines("number", remarksOn(screws, given), mark!.right).map(({ text }) => text);
+    return { mark: mark!, verdict: verdictWords(mark!), lines };
+  };
+
+  test("right is said once", () => {
+    expect(said("3")).toMatchObject({ verdict: "Right.", lines: [] });
+    expect(said("4")).toMatchObject({ verdict: "Not right.", lines: ["4: too high. The answer is 3."] });
+  });
+
+  test("one that can't be read is not one without an answer", () => {
+    const [blank, word] = [said(undefined).mark, said("three").mark];
+    expect(said("three").verdict).toBe("Not to be read.");
+    expect(
+      openWords(
+        [
+          { number: 1, mark: blank },
+          { number: 2, mark: word },
+        ],
+        "Check my answers",
+      ),
+    ).toBe(
+      "Without an answer: 1 question (1). The answer to question 2, “three”, can't be read; write the number alone, in figures, without a word or a unit. Complete your answers, or press “Check my answers” once more.",
+    );
+    expect(openWords([{ number: 2, mark: word }], "Check my answers")).not.toContain("Without an answer");
   });
 });
 

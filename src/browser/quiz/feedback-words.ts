@@ -2,6 +2,7 @@
 
 import type { Remark } from "../../engine/quiz/kind.ts";
 import type { QuestionKind } from "../../engine/quiz/kinds.ts";
+import type { Mark } from "../../engine/quiz/score.ts";
 import { t } from "../../engine/words.ts";
 import { capital, pairWords, sentence, type Told } from "../page/words.ts";
 
@@ -19,7 +20,7 @@ const chosen: Readonly<Record<Remark["verdict"], Say>> = {
 };
 
 const counted: Readonly<Record<Remark["verdict"], Say>> = {
-  right: ({ about: [, expected = ""] }) => t`Right. The answer is ${sentence(expected)}`,
+  right: ({ about: [, expected = ""] }) => t`The answer is ${sentence(expected)}`,
   wrong: ({ about: [given = "", expected], because }) =>
     expected === undefined
       ? t`“${given}” can't be read: ${sentence(because)}`
@@ -69,7 +70,8 @@ const rows: Readonly<Record<QuestionKind, Readonly<Record<Remark["verdict"], Say
 /** Of a right answer, only what says more than that it is right. */
 export function remarkLines(kind: QuestionKind, remarks: readonly Remark[], right: boolean): Told[] {
   const telling = remarks.filter(
-    ({ because }) => !right || because !== "" || kind === "number" || kind === "worked",
+    ({ because, about: [given, answer] }) =>
+      !right || because !== "" || ((kind === "number" || kind === "worked") && given !== answer),
   );
   return telling.map((remark) => {
     const said = rows[kind][remark.verdict](remark);
@@ -83,9 +85,11 @@ export function verdictWords(mark: {
   answered: boolean;
   score: number;
   failedCritical: boolean;
+  problem?: Mark["problem"];
 }): string {
   const critical = mark.failedCritical ? t` This one is critical.` : "";
   if (mark.right) return t`Right.`;
+  if (mark.problem !== undefined) return t`Not to be read.${critical}`;
   if (!mark.answered) return t`Not answered.${critical}`;
   return `${mark.score > 0 ? t`Partly right.` : t`Not right.`}${critical}`;
 }

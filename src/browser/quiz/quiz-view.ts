@@ -4,10 +4,11 @@ import type { QuizData, QuizItem } from "../../model/page-data.ts";
 import type { Announce } from "../page/announcer.ts";
 import { button, element, goTo } from "../page/element.ts";
 import type { Store } from "../page/store.ts";
-import { counted, sentence } from "../page/words.ts";
+import { sentence } from "../page/words.ts";
 import { keptLine } from "../record/kept-line.ts";
 import type { Attempt } from "./attempt.ts";
 import { handInView } from "./hand-in.ts";
+import { openWords } from "./open-words.ts";
 import { Pager } from "./pager.ts";
 import { paperNumber } from "./paper-number.ts";
 import { QuestionView } from "./question-view.ts";
@@ -127,10 +128,11 @@ export class QuizView {
   /** Asks once before it closes questions that have no answer. */
   #checkAll(): void {
     const asked = this.#asked();
-    const open = asked.filter((view) => !this.#attempt.mark(view.question.id).answered);
+    const open = asked
+      .map((view, at) => ({ number: at + 1, mark: this.#attempt.mark(view.question.id) }))
+      .filter(({ mark }) => !mark.answered);
     if (open.length > 0 && this.#warning.hidden) {
-      const numbers = open.map((view) => asked.indexOf(view) + 1).join(", ");
-      this.#warning.textContent = t`Without an answer: ${counted(open.length, "question")} (${numbers}). Answer, or press “${this.#checkWords()}” once more.`;
+      this.#warning.textContent = openWords(open, this.#checkWords());
       this.#warning.hidden = false;
       this.#warning.focus();
       return;

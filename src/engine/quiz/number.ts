@@ -1,6 +1,7 @@
 import { t } from "../words.ts";
 import { formatQuantity } from "../workshop/format-quantity.ts";
-import { convert, type Quantity } from "../workshop/quantity.ts";
+import { convert, type Quantity, type QuantityCode } from "../workshop/quantity.ts";
+import type { Problem } from "../workshop/result.ts";
 import { withArticle } from "../workshop/units.ts";
 import {
   type Asked,
@@ -34,7 +35,9 @@ export const number: Kind<NumberQuestion, Quantity> = {
       return unreadable("wrong-kind", jsonKind(given), t`a quantity, as text or as a number`);
     }
     const read = readInUnitOf(answer, String(given));
-    return read.ok ? answered(read.value) : { state: "unreadable", problem: read.problem };
+    return read.ok
+      ? answered(read.value)
+      : { state: "unreadable", problem: told(read.problem, answer, given) };
   },
   judge(question, answer) {
     return { credit: isRight(question, answer) ? whole : none, failsCritical: false };
@@ -49,6 +52,21 @@ export const number: Kind<NumberQuestion, Quantity> = {
   },
   shown: () => [],
 };
+
+/** Where no unit belongs to the answer, none is proposed: "3 screws" is told to be 3 without its word. */
+function told(problem: Problem<QuantityCode>, { unit }: Quantity, given: string | number) {
+  if (unit !== "" || !wordy.has(problem.code)) return problem;
+  const found = String(given).slice(0, longestQuote);
+  return {
+    ...problem,
+    found,
+    expected: t`the number alone, in figures, without a word or a unit`,
+    nearest: undefined,
+  };
+}
+
+const wordy: ReadonlySet<QuantityCode> = new Set(["number", "unknown-unit", "ambiguous-unit"] as const);
+const longestQuote = 60;
 
 export const numberSetting: Setting<NumberQuestion> = {
   problems: problemsOf,

@@ -97,6 +97,25 @@ describe("a quantity within the tolerance is right", () => {
   });
 });
 
+describe("what can't be read is told with what to write", () => {
+  const expectedOf = (answer: string, given: unknown) => {
+    const read = number.read(quantityQuestion("q", answer, undefined), given);
+    return read.state === "unreadable" ? [read.problem.found, read.problem.expected] : read.state;
+  };
+  const alone = "the number alone, in figures, without a word or a unit";
+
+  test.each([
+    ["3", "three", ["three", alone]],
+    ["3", "3 screws", ["3 screws", alone]],
+    ["3", "about 3", ["about 3", alone]],
+    // A unit that is known is read, and judged as what it is.
+    ["3", "3 mm", "answered"],
+    ["3 mm", "3 screws", ["screws", "a unit such as N·m, mm, in, mL, °C or min"]],
+  ])("%s: %s", (answer, given, told) => {
+    expect(expectedOf(answer, given)).toEqual(told);
+  });
+});
+
 describe("tolerances", () => {
   test.each([
     ["0.9 N·m", "-5 %", "negative"],
