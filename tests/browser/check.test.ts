@@ -181,6 +181,11 @@ describe("a list of statements, as the Mentor's desk saves it", () => {
     ]);
     expect(await page.locator(".check-found dl").innerText()).toContain("it holds");
     expect(said).not.toContain("Nothing of this file counts");
+    // Under the statement that it is about, and nowhere else.
+    expect(await page.locator(".check-found h3:last-of-type + .problems code").allInnerTexts()).toEqual([
+      "signature",
+    ]);
+    expect(await page.locator(".check-found .problems").count()).toBe(1);
   });
 });
 

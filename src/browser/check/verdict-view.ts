@@ -32,7 +32,7 @@ export function verdictView({ file, opened, naming, timeZone, place }: VerdictOp
     { class: "group verdict-of-file", "aria-labelledby": id },
     element("h2", { id, tabindex: "-1" }, `${headings[opened.kind](isOk)}: ${file}`),
     element("p", { class: isOk ? "holds" : "warning" }, summary(opened)),
-    isOk ? undefined : problemList(opened.problems),
+    isOk || opened.kind === "statements" ? undefined : problemList(opened.problems),
     ...(opened.kind === "record" ? ofRecord(opened, naming, timeZone) : []),
     ...(opened.kind === "statement"
       ? [element("h3", {}, t`What it says`), factsOf(opened, naming, timeZone)]
@@ -87,6 +87,7 @@ const ofList = ({ statements }: OpenedList, naming: Naming, timeZone: string): H
       ? [element("h3", {}, t`Number ${place + 1}: this can’t be relied on`), problemList(each.problems)]
       : [
           element("h3", {}, t`Number ${place + 1}: ${saysWhat(each.signed.statement)}`),
+          ...(each.problems.length === 0 ? [] : [problemList(each.problems)]),
           factsOf(each, naming, timeZone),
         ],
   );
