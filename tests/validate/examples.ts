@@ -266,12 +266,12 @@ export const examples: readonly Example[] = [
     "[6 mm",
     "list what differs as a thing of its own",
   ),
-  // 1 mil is 0.0254 mm (NIST SP 811): whoever says "mil" for millimetre is 40 times too short.
-  inModule("wrong-unit", "length: 1/2 in", "length: 10 mil", "10 mil", '"10 mil" is 0.254 mm'),
-  inModule("wrong-unit", "length: 1/2 in", "length: 3 m", "3 m", '"3 m" is 3000 mm'),
   inModule("wrong-type", "remove: wheel", "remove: {wheel: many}", "many"),
   inModule("wrong-type", "count: 4", "count: four", "four"),
   inModule("wrong-unit", "time: 5 min", "time: 5 mm", "5 mm", "such as 5 min"),
+  // 1 mil is 0.0254 mm (NIST SP 811): whoever says "mil" for millimetre is 40 times too short.
+  inModule("wrong-unit", "length: 1/2 in", "length: 10 mil", "10 mil", '"10 mil" is 0.254 mm'),
+  inModule("wrong-unit", "length: 1/2 in", "length: 3 m", "3 m", '"3 m" is 3000 mm'),
   inModule("wrong-unit", "amount: 50 mL", "amount: 50 min", "50 min"),
   inModule("wrong-unit", "length: 1/2 in", "length: 1/2 N", "1/2 N"),
   inQuiz("wrong-unit", "answer: 50 mL", "answer: fifty", "fifty"),
