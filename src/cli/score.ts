@@ -1,5 +1,5 @@
 import { type QuizScore, scoreQuiz } from "../engine/quiz/score.ts";
-import { pointsWords, shareWords } from "../engine/quiz/score-words.ts";
+import { markWords, pointsWords, shareWords } from "../engine/quiz/score-words.ts";
 import { answersIn, paperIn, readAnswersText } from "./answers-file.ts";
 import { type Call, type Command, contentOption, jsonOption, printJson, WrongCall } from "./command.ts";
 import { contentFolder } from "./content.ts";
@@ -73,7 +73,7 @@ function scoreWords(
   );
   const strangers = unknown.map((id) => `  ${id}: no question of this quiz; it counts for nothing`);
   return [
-    `${passed ? "Passed" : "Not passed"}: ${pointsWords(points)} of ${pointsWords(max)} points, ${shareWords(fraction)}; the pass mark is ${shareWords(pass)}.`,
+    `${passed ? "Passed" : "Not passed"}: ${pointsWords(points)} of ${pointsWords(max)} points, ${shareWords(fraction)}; the pass mark is ${markWords(pass)}.`,
     ...rows,
     ...strangers,
     "",

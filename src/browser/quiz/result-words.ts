@@ -1,7 +1,7 @@
 /** The result of a sitting, in words. */
 
 import type { QuizScore } from "../../engine/quiz/score.ts";
-import { pointsWords, shareWords } from "../../engine/quiz/score-words.ts";
+import { markWords, pointsWords, shareWords } from "../../engine/quiz/score-words.ts";
 import { t } from "../../engine/words.ts";
 import { counted } from "../page/words.ts";
 
@@ -19,7 +19,7 @@ export function resultWords(
   const why = reached && critical > 0 ? t` The mark is reached, but ${criticalWords(critical)} right.` : "";
   return {
     headline: passed ? t`Passed` : t`Not passed yet`,
-    detail: t`${pointsWords(score)} of ${counted(max, "point")}, ${shareWords(fraction)}; the pass mark is ${shareWords(pass)}.${why}`,
+    detail: t`${pointsWords(score)} of ${counted(max, "point")}, ${shareWords(fraction)}; the pass mark is ${markWords(pass)}.${why}`,
   };
 }
 

@@ -2,7 +2,7 @@
 
 import type { ReleaseCard } from "../../engine/competency/release.ts";
 import type { Missing, ModuleState, Standing } from "../../engine/competency/state.ts";
-import { shareWords } from "../../engine/quiz/score-words.ts";
+import { markWords, shareWords } from "../../engine/quiz/score-words.ts";
 import { t } from "../../engine/words.ts";
 import type { DayWords } from "./day-words.ts";
 
@@ -42,8 +42,8 @@ const words: Words = {
   quiz: ({ best, pass }, { module }) => ({
     text:
       best === undefined
-        ? t`Sit the quiz: ${shareWords(pass)} passes`
-        : t`Sit the quiz again: ${shareWords(best)} so far, ${shareWords(pass)} passes`,
+        ? t`Sit the quiz: ${markWords(pass)} passes`
+        : t`Sit the quiz again: ${shareWords(best)} so far, ${markWords(pass)} passes`,
     file: page(module, "quiz/"),
   }),
   "supervised-quiz": ({ sat }, { module }) =>

@@ -1,7 +1,7 @@
 /** How someone stands, in few words. */
 import type { EndedEntry, Ending } from "../../engine/competency/roster/summary.ts";
 import type { Missing, ModuleState } from "../../engine/competency/state.ts";
-import { shareWords } from "../../engine/quiz/score-words.ts";
+import { markWords } from "../../engine/quiz/score-words.ts";
 
 type Words = { readonly [Kind in Missing["kind"]]: (missing: Extract<Missing, { kind: Kind }>) => string };
 
@@ -10,7 +10,7 @@ const times = (count: number): string => (count === 1 ? "once" : `${count} times
 const words: Words = {
   reading: () => "the reading",
   hazard: ({ hazard }) => `the hazard ${hazard}`,
-  quiz: ({ pass }) => `the quiz at ${shareWords(pass)}`,
+  quiz: ({ pass }) => `the quiz at ${markWords(pass)}`,
   "supervised-quiz": ({ sat }) => (sat ? "the quiz to be marked" : "the supervised quiz"),
   practice: ({ practice }) => `the practice ${practice}`,
   "dry-run": () => "the dry run",

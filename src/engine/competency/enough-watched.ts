@@ -1,5 +1,5 @@
 /** Whether a sign-off bears the score and rests on the observations that its module asks for. */
-import { shareWords } from "../quiz/score-words.ts";
+import { markWords, shareWords } from "../quiz/score-words.ts";
 import { t } from "../words.ts";
 import { called } from "./checks/words.ts";
 import { isUsable, type Judged, type JudgedObservation, type SignedSignOff } from "./judged.ts";
@@ -64,7 +64,7 @@ function scoreFault(signed: SignedSignOff, hasQuiz: boolean, pass: number): Reco
   return [
     problem(
       "evidence",
-      t`${called(signed)} bears ${found}; the module asks for ${shareWords(pass)}. Sit the quiz and have it signed again.`,
+      t`${called(signed)} bears ${found}; the module asks for ${markWords(pass)}. Sit the quiz and have it signed again.`,
     ),
   ];
 }
