@@ -16,8 +16,9 @@ export const nodePrimitives: Primitives = { sha256: (bytes) => new Uint8Array(sh
  */
 function verify(signature: Uint8Array, message: Uint8Array, publicKey: Uint8Array): boolean {
   if (signature.length !== 64 || publicKey.length !== 32) return false;
-  if (!isStrict(publicKey) || !isStrict(signature.subarray(0, 32))) return false;
-  return verifyByNode(null, message, keyOf(publicKey), signature);
+  if (!isStrict(signature.subarray(0, 32))) return false;
+  const key = keyOf(publicKey);
+  return key !== undefined && verifyByNode(null, message, key, signature);
 }
 
 const p = 2n ** 255n - 19n;
@@ -32,16 +33,17 @@ function isStrict(point: Uint8Array): boolean {
   return y < p && !lowOrder.has(y);
 }
 
-/** Of the few mentors and owners whose signatures come again and again. */
-const kept = new Map<string, KeyObject>();
+/** Of the few mentors and owners whose signatures come again and again; undefined of what is no strict key. */
+const kept = new Map<string, KeyObject | undefined>();
 const mostKept = 1000;
 
-function keyOf(publicKey: Uint8Array): KeyObject {
+function keyOf(publicKey: Uint8Array): KeyObject | undefined {
   const name = Buffer.from(publicKey).toString("base64url");
-  const known = kept.get(name);
-  if (known !== undefined) return known;
+  if (kept.has(name)) return kept.get(name);
   if (kept.size >= mostKept) kept.clear();
-  const made = createPublicKey({ key: { kty: "OKP", crv: "Ed25519", x: name }, format: "jwk" });
+  const made = isStrict(publicKey)
+    ? createPublicKey({ key: { kty: "OKP", crv: "Ed25519", x: name }, format: "jwk" })
+    : undefined;
   kept.set(name, made);
   return made;
 }

@@ -126,7 +126,6 @@ const libraries = (to: string): Exception => ({
 export const exceptions: readonly Exception[] = [
   libraries("@noble/ed25519"),
   libraries("@noble/hashes/sha2.js"),
-  libraries("@noble/hashes/utils.js"),
   libraries("@scure/base"),
   {
     from: "src/model/practice.ts",

@@ -4,8 +4,7 @@
  */
 import { getPublicKey, hashes, Point, sign } from "@noble/ed25519";
 import { sha256, sha512 } from "@noble/hashes/sha2.js";
-import { utf8ToBytes } from "@noble/hashes/utils.js";
-import { base58 as base58btc, base64urlnopad } from "@scure/base";
+import { base58 as base58btc, base64urlnopad, utf8 as utf8Bytes } from "@scure/base";
 import type { Primitives } from "./primitives.ts";
 
 export { canonicalText } from "./canonical.ts";
@@ -24,7 +23,7 @@ export const base58: Encoding = base58btc;
 export const base64url: Encoding = base64urlnopad;
 
 /** The UTF-8 of a text. */
-export const utf8 = (text: string): Uint8Array => utf8ToBytes(text);
+export const utf8 = (text: string): Uint8Array => utf8Bytes.decode(text);
 
 /** The 32-byte public key of a 32-byte secret (RFC 8032 section 5.1.5). Throws on another length. */
 export const publicKeyOf = (secret: Uint8Array): Uint8Array => getPublicKey(secret);
