@@ -6,7 +6,7 @@ import { writeInstant } from "../../engine/competency/instant.ts";
 import type { Json } from "../../engine/competency/json.ts";
 import { portable } from "../../engine/competency/libraries.ts";
 import type { RecordRules } from "../../engine/competency/rules.ts";
-import { givenStatements } from "../../engine/competency/signed-file.ts";
+import { statementsIn } from "../../engine/competency/signed-file.ts";
 import { readStatement } from "../../engine/competency/statements.ts";
 import {
   bitsOf,
@@ -30,7 +30,7 @@ export function placesToWithdraw(text: string, key: MentorKey, rules: RecordRule
   if (!json.ok) return { ok: false, message: json.problem.message };
   const places: number[] = [];
   const what: string[] = [];
-  for (const { json: each } of givenStatements(json.value) ?? [{ json: json.value }]) {
+  for (const { json: each } of statementsIn(json.value)) {
     const read = readStatement(each, rules, portable);
     if (!read.ok) return { ok: false, message: read.problem.message };
     const { statement } = read.signed;

@@ -5,16 +5,14 @@ import { webCipher } from "../../engine/competency/key-cipher.ts";
 import { publicKeyIn, unlockKey } from "../../engine/competency/key-file.ts";
 import { signWith } from "../../engine/competency/libraries.ts";
 import type { Sign } from "../../engine/competency/primitives.ts";
-import { readJson } from "../../engine/competency/strict-json.ts";
 import { BadInput } from "../command.ts";
-import { readText } from "../record/read-text.ts";
+import { readJsonFile } from "../record/read-text.ts";
 import { passphrase } from "./passphrase.ts";
 
 export const cipher = webCipher(globalThis.crypto.subtle);
 
 function jsonOf(file: string): Json {
-  const text = readText(file);
-  const json = text.ok ? readJson(text.text) : text;
+  const json = readJsonFile(file);
   if (json.ok) return json.value;
   throw new BadInput(`${file}: ${json.problem.message}`);
 }

@@ -10,7 +10,6 @@ import type { CompetencyRecord } from "../../engine/competency/record.ts";
 import { readRecordJson } from "../../engine/competency/record-file.ts";
 import type { RecordRules } from "../../engine/competency/rules.ts";
 import { givenStatements } from "../../engine/competency/signed-file.ts";
-import { readJson } from "../../engine/competency/strict-json.ts";
 import { counted } from "../../report/text.ts";
 import type { Action } from "../actions.ts";
 import { jsonOption, type Output, printJson, WrongCall } from "../command.ts";
@@ -18,7 +17,7 @@ import { nodePrimitives } from "../primitives.ts";
 import { checkList, isList } from "./check-list.ts";
 import { dateOf, dayOfCall, onOption } from "./dates.ts";
 import { programmeOf, programmeOptions, soundLists } from "./programme.ts";
-import { readText } from "./read-text.ts";
+import { readJsonFile } from "./read-text.ts";
 import { statementJson, statementLines } from "./statement-rows.ts";
 
 interface Found {
@@ -55,8 +54,7 @@ export const check: Action = {
 };
 
 async function checkOne(file: string, input: CheckInput): Promise<Checked> {
-  const text = readText(file);
-  const json = text.ok ? readJson(text.text) : text;
+  const json = readJsonFile(file);
   const found = json.ok ? await checkJson(json.value, input) : { problems: [json.problem] };
   return { file, ok: found.problems.length === 0, ...found };
 }

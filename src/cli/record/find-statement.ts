@@ -4,13 +4,12 @@ import { isObject } from "../../engine/competency/fields.ts";
 import type { Json } from "../../engine/competency/json.ts";
 import { readRecordJson } from "../../engine/competency/record-file.ts";
 import type { RecordRules } from "../../engine/competency/rules.ts";
-import { givenStatements } from "../../engine/competency/signed-file.ts";
+import { givenStatements, statementsIn } from "../../engine/competency/signed-file.ts";
 import { readStatement, readStatements, type SignedStatement } from "../../engine/competency/statements.ts";
-import { readJson } from "../../engine/competency/strict-json.ts";
 import { BadInput, WrongCall } from "../command.ts";
 import { filesIn } from "../files-in.ts";
 import { nodePrimitives } from "../primitives.ts";
-import { readText } from "./read-text.ts";
+import { readJsonFile } from "./read-text.ts";
 import { statementLines, statementWords } from "./statement-rows.ts";
 
 export interface Found {
@@ -62,8 +61,7 @@ function statementsById({ records, rules }: Search): Map<string, SignedStatement
   if (records === undefined)
     throw new WrongCall("Say where the records are in which the id is looked up: --records DIR or FILE");
   const read = filesOf(records).flatMap((file) => {
-    const text = readText(file);
-    const json = text.ok ? readJson(text.text) : text;
+    const json = readJsonFile(file);
     return json.ok ? signedIn(json.value, rules) : [];
   });
   return new Map(read.map((signed) => [signed.statement.id, signed]));
@@ -89,11 +87,10 @@ function statementsOfFile(file: string, search: Search): SignedStatement[] {
     throw new BadInput(
       `${file}: there is no file of this name. Give the file that was signed, an id (urn:…, as record check FILE lists them), or a place on the list of withdrawals (a number).`,
     );
-  const text = readText(file);
-  const json = text.ok ? readJson(text.text) : text;
+  const json = readJsonFile(file);
   if (!json.ok) throw new BadInput(`${file}: ${json.problem.message}`);
   if (isRecord(json.value)) throw wholeRecord(file, json.value, search);
-  return (givenStatements(json.value) ?? [{ json: json.value, at: undefined }]).map(({ json: each, at }) => {
+  return statementsIn(json.value).map(({ json: each, at }) => {
     const read = readStatement(each, search.rules, nodePrimitives);
     if (read.ok) return read.signed;
     throw new BadInput(`${file}${at ?? ""}: ${read.problem.message}`);

@@ -6,7 +6,6 @@ import type { Release, ReleaseCard } from "../../engine/competency/release.ts";
 import { Releases } from "../../engine/competency/releases.ts";
 import type { RecordRules } from "../../engine/competency/rules.ts";
 import { readStatusList, type StatusList } from "../../engine/competency/status-list.ts";
-import { readJson } from "../../engine/competency/strict-json.ts";
 import type { Content } from "../../model/content.ts";
 import { recordRulesOf } from "../../model/programme.ts";
 import {
@@ -20,7 +19,7 @@ import { BadInput, type Call, contentOption, WrongCall } from "../command.ts";
 import { soundContent } from "../content.ts";
 import { gunzip } from "../gzip.ts";
 import { nodePrimitives } from "../primitives.ts";
-import { readText } from "./read-text.ts";
+import { readJsonFile, readText } from "./read-text.ts";
 import { presentReleases } from "./releases.ts";
 
 /** Plain data, which can be sent to a thread. */
@@ -83,8 +82,7 @@ function fromSite(site: string): RecordSource {
     return [...earlier, release];
   });
   const lists = rules.mentors.flatMap(({ id }) => {
-    const text = readText(join(site, withdrawalsPath(id)));
-    const json = text.ok ? readJson(text.text) : text;
+    const json = readJsonFile(join(site, withdrawalsPath(id)));
     return json.ok ? [json.value] : [];
   });
   return { rules, cards, kept, lists };

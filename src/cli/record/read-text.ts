@@ -2,7 +2,7 @@
 import { isUtf8 } from "node:buffer";
 import { closeSync, fstatSync, openSync, readFileSync } from "node:fs";
 import type { RecordProblem } from "../../engine/competency/problems.ts";
-import { largestFile, tooLarge } from "../../engine/competency/strict-json.ts";
+import { largestFile, type ReadJson, readJson, tooLarge } from "../../engine/competency/strict-json.ts";
 
 export type ReadText =
   | { readonly ok: true; readonly text: string }
@@ -27,6 +27,12 @@ export function readText(file: string): ReadText {
     if ((cause as NodeJS.ErrnoException).code === "ENOENT") return notJson("There is no such file.");
     return notJson(`The file can't be read: ${cause instanceof Error ? cause.message : String(cause)}.`);
   }
+}
+
+/** The JSON of such a file. */
+export function readJsonFile(file: string): ReadJson {
+  const text = readText(file);
+  return text.ok ? readJson(text.text) : text;
 }
 
 const notJson = (message: string): ReadText => ({ ok: false, problem: { code: "not-json", message } });

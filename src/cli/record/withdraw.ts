@@ -5,7 +5,6 @@ import { statusListId } from "../../engine/competency/credential.ts";
 import { writeInstant } from "../../engine/competency/instant.ts";
 import type { Mentor, RecordRules } from "../../engine/competency/rules.ts";
 import { bitsOf, makeStatusList, placesIn, readStatusList } from "../../engine/competency/status-list.ts";
-import { readJson } from "../../engine/competency/strict-json.ts";
 import { recordRulesOf } from "../../model/programme.ts";
 import { withdrawalsPath } from "../../model/released.ts";
 import { counted } from "../../report/text.ts";
@@ -27,7 +26,7 @@ import { nodePrimitives } from "../primitives.ts";
 import { writeWhole } from "../write-whole.ts";
 import { dateOf, today } from "./dates.ts";
 import { findStatements } from "./find-statement.ts";
-import { readText } from "./read-text.ts";
+import { readJsonFile } from "./read-text.ts";
 
 /** So long a list is good where nothing is said; common practice for lists that are renewed by hand. */
 const usualMonths = 12;
@@ -117,8 +116,7 @@ async function withdrawnIn(
   { identifier }: RecordRules,
 ): Promise<readonly number[]> {
   if (!existsSync(file)) return [];
-  const text = readText(file);
-  const json = text.ok ? readJson(text.text) : text;
+  const json = readJsonFile(file);
   const read = json.ok ? await readStatusList(json.value, { primitives: nodePrimitives, gunzip }) : json;
   if (!read.ok)
     throw new BadInput(

@@ -18,5 +18,9 @@ export function givenStatements(json: Json): readonly GivenStatement[] | undefin
   return all.map((each, place) => ({ json: each, at: all.length > 1 ? `[${place}]` : undefined }));
 }
 
+/** The same of a file that can be nothing else: where it holds none, the whole is told as a statement that is none. */
+export const statementsIn = (json: Json): readonly GivenStatement[] =>
+  givenStatements(json) ?? [{ json, at: undefined }];
+
 const isSigned = (json: Json): boolean =>
   isObject(json) && (Object.hasOwn(json, "proof") || Object.hasOwn(json, "credentialSubject"));

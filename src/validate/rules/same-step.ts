@@ -29,22 +29,26 @@ const rows: readonly Row[] = [
   {
     cover: "refit",
     under: "refit",
-    mend: (cover, target) => `What stands first is refitted first: name ${target} before ${cover}`,
+    mend: (cover, target) => inOrder("refitted", target, cover),
   },
   {
     cover: "remove",
     under: "remove",
-    mend: (cover, target) => `What stands first is removed first: name ${cover} before ${target}`,
+    mend: (cover, target) => inOrder("removed", cover, target),
   },
 ];
+
+function inOrder(done: string, first: string, then: string): string {
+  return `What stands first is ${done} first: name ${first} before ${then}`;
+}
 
 /** What to do about a fault where it is the order within the step that makes it; undefined where it is not. */
 export function mendWithin(step: ModuleStep, fault: Fault): string | undefined {
   if (fault.kind === "cover-on") return mendCover(step, fault);
   if (fault.kind === "still-held" && does(step, "remove", fault.set))
-    return `What stands first is removed first: name "${fault.set}" before "${fault.part}".`;
+    return `${inOrder("removed", `"${fault.set}"`, `"${fault.part}"`)}.`;
   if (fault.kind === "in-the-way" && does(step, "refit", fault.set))
-    return `What stands first is refitted first: name "${fault.part}" before "${fault.set}".`;
+    return `${inOrder("refitted", `"${fault.part}"`, `"${fault.set}"`)}.`;
   if (fault.kind !== "wrong-state" || step.makes.get(fault.state) !== fault.needed) return undefined;
   return `A step brings its states about once its acts are done: bring "${fault.needed}" about in a step before this one.`;
 }

@@ -1,4 +1,5 @@
 /** Words of a draft that still stand where the author's own belong: one warning for a step, one for what the module says of itself. */
+import { sheetsOf } from "../../model/content.ts";
 import { unwrittenIn, unwrittenOfSheet } from "../../model/draft.ts";
 import { unwritten } from "../../model/unwritten.ts";
 import { inFile, inStep, moduleRule, type Rule } from "./rule.ts";
@@ -24,9 +25,7 @@ export const unwrittenWords = moduleRule("unwritten words", (module, content, re
 export const unwrittenSheets: Rule = {
   name: "unwritten sheets",
   check(content, reporter) {
-    for (const sheet of [content.tools, content.substances, content.hazards].flatMap((all) => [
-      ...all.values(),
-    ])) {
+    for (const sheet of sheetsOf(content)) {
       const left = unwrittenOfSheet(sheet);
       if (left.length > 0)
         reporter.report(
